@@ -1,0 +1,19 @@
+//! The pure engine of Newel.
+//!
+//! Invariants: it reads no file and no clock, draws no random number but from a seed that is passed
+//! in, and uses no floating-point function but those of `libm`. The same records give the same
+//! proposal on every device, bit for bit.
+
+pub mod catalogue;
+pub mod ids;
+pub mod kit;
+pub mod programme;
+pub mod proposal;
+pub mod reason;
+pub mod record;
+pub mod rules;
+pub mod stage;
+pub mod units;
+
+/// Version of the engine; it stands in every shown proposal.
+pub const ENGINE_VERSION: &str = env!("CARGO_PKG_VERSION");

@@ -1,0 +1,273 @@
+//! What the coach writes: programme, session, block, slot, dose.
+
+use crate::ids::{BlockId, LadderId, PlanSessionId, ProgrammeId, SlotId, VariantId};
+use crate::kit::Load;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// A programme: sessions that are trained in turn.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(export)]
+pub struct Programme {
+    /// Id; stays the same over revisions.
+    pub id: ProgrammeId,
+    /// Counts up with each revision.
+    pub revision: u32,
+    /// Its name.
+    pub title: String,
+    /// How many sessions a week are meant.
+    pub per_week: u8,
+    /// Sessions, trained in this order and round again.
+    pub sessions: Vec<PlanSession>,
+}
+
+/// One planned session.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(export)]
+pub struct PlanSession {
+    /// Id.
+    pub id: PlanSessionId,
+    /// Its name.
+    pub title: String,
+    /// Blocks in order.
+    pub blocks: Vec<Block>,
+}
+
+/// How the slots of a block follow one another.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "snake_case")]
+#[ts(export)]
+pub enum BlockForm {
+    /// One slot, set after set.
+    StraightSets,
+    /// Two slots back to back.
+    Superset,
+    /// Three slots back to back.
+    TriSet,
+    /// Four slots or more.
+    GiantSet,
+    /// To end with; its sets are no evidence of strength.
+    Finisher,
+}
+
+/// A block: slots that are repeated for a number of rounds.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(export)]
+pub struct Block {
+    /// Id.
+    pub id: BlockId,
+    /// Form.
+    pub form: BlockForm,
+    /// Rounds: the sets of each slot.
+    pub rounds: u8,
+    /// Rest after each round, in seconds.
+    pub rest_seconds: u16,
+    /// Rest between two slots of a round, in seconds (0: back to back).
+    #[serde(default)]
+    pub rest_between_seconds: u16,
+    /// Slots in order.
+    pub slots: Vec<Slot>,
+}
+
+/// A place in a block for one ladder.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(export)]
+pub struct Slot {
+    /// Id; survives revisions.
+    pub id: SlotId,
+    /// The ladder.
+    pub ladder: LadderId,
+    /// Lowest and highest level that the coach allows here (0 for the easiest); all if absent.
+    #[serde(default)]
+    pub levels: Option<LevelSpan>,
+    /// The dose.
+    pub dose: Dose,
+}
+
+/// Levels from `low` to `high`, both included.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(export)]
+pub struct LevelSpan {
+    /// Lowest.
+    pub low: u8,
+    /// Highest.
+    pub high: u8,
+}
+
+/// How much and how hard.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(export)]
+pub struct Dose {
+    /// Reps or seconds.
+    pub amount: Amount,
+    /// Reps in reserve aimed at; the stage's rule may ask for more, never for less.
+    pub target_rir: u8,
+    /// Tempo; `None` leaves it free.
+    #[serde(default)]
+    pub tempo: Option<Tempo>,
+}
+
+/// A range of reps or of seconds, both ends included.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(tag = "by", rename_all = "snake_case")]
+#[ts(export)]
+pub enum Amount {
+    /// Reps.
+    Reps {
+        /// Bottom of the range.
+        low: u16,
+        /// Top of the range.
+        high: u16,
+    },
+    /// Seconds held, or carried, or breathed.
+    Seconds {
+        /// Bottom of the range.
+        low: u16,
+        /// Top of the range.
+        high: u16,
+    },
+}
+
+impl Amount {
+    /// Bottom of the range.
+    #[must_use]
+    pub fn low(self) -> u16 {
+        match self {
+            Self::Reps { low, .. } | Self::Seconds { low, .. } => low,
+        }
+    }
+
+    /// Top of the range.
+    #[must_use]
+    pub fn high(self) -> u16 {
+        match self {
+            Self::Reps { high, .. } | Self::Seconds { high, .. } => high,
+        }
+    }
+}
+
+/// Seconds of each part of a rep.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(export)]
+pub struct Tempo {
+    /// Lowering.
+    pub down: u8,
+    /// Held at the stretched end.
+    pub pause: u8,
+    /// Lifting.
+    pub up: u8,
+}
+
+/// What the coach sets for one client on one ladder: where she starts.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(export)]
+pub struct Start {
+    /// The ladder.
+    pub ladder: LadderId,
+    /// Start level, 0 for the easiest.
+    #[serde(default)]
+    pub level: Option<u8>,
+    /// Order of preference among the variants of a level.
+    #[serde(default)]
+    pub variant: Option<VariantId>,
+    /// Start load.
+    #[serde(default)]
+    pub load: Option<Load>,
+}
+
+/// Why a programme cannot be used.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum ProgrammeError {
+    /// It has no session or a session has no set.
+    #[error("the programme has nothing to train in {0}")]
+    Empty(String),
+    /// An id stands twice.
+    #[error("{0} stands twice in the programme")]
+    Twice(String),
+    /// A ladder that the catalogue does not have.
+    #[error("the programme names the ladder {0}, which this version does not know")]
+    UnknownLadder(LadderId),
+    /// A number out of range.
+    #[error("{0} is out of range")]
+    Range(String),
+}
+
+impl Programme {
+    /// A planned session by id.
+    #[must_use]
+    pub fn session(&self, id: &PlanSessionId) -> Option<&PlanSession> {
+        self.sessions.iter().find(|s| &s.id == id)
+    }
+
+    /// Checks ids, ladders and ranges against a catalogue.
+    ///
+    /// # Errors
+    /// Names the first thing that is wrong.
+    pub fn check(&self, catalogue: &crate::catalogue::Catalogue) -> Result<(), ProgrammeError> {
+        use ProgrammeError as E;
+        if self.sessions.is_empty() || self.sessions.len() > 64 {
+            return Err(E::Empty(self.title.clone()));
+        }
+        let mut seen = std::collections::BTreeSet::new();
+        for session in &self.sessions {
+            if !seen.insert(session.id.as_str()) {
+                return Err(E::Twice(session.id.to_string()));
+            }
+            if session.slots().next().is_none() {
+                return Err(E::Empty(session.title.clone()));
+            }
+            for block in &session.blocks {
+                if !seen.insert(block.id.as_str()) {
+                    return Err(E::Twice(block.id.to_string()));
+                }
+                if !(1..=12).contains(&block.rounds) || block.slots.len() > 12 {
+                    return Err(E::Range(format!("rounds or slots of {}", block.id)));
+                }
+                for slot in &block.slots {
+                    if !seen.insert(slot.id.as_str()) {
+                        return Err(E::Twice(slot.id.to_string()));
+                    }
+                    let ladder = catalogue
+                        .ladder(&slot.ladder)
+                        .ok_or_else(|| E::UnknownLadder(slot.ladder.clone()))?;
+                    let amount = slot.dose.amount;
+                    if amount.low() == 0 || amount.low() > amount.high() || amount.high() > 600 {
+                        return Err(E::Range(format!("the dose of {}", slot.id)));
+                    }
+                    if slot.dose.target_rir > 10 {
+                        return Err(E::Range(format!("the target of {}", slot.id)));
+                    }
+                    if slot
+                        .levels
+                        .is_some_and(|s| s.low > s.high || usize::from(s.low) >= ladder.levels.len())
+                    {
+                        return Err(E::Range(format!("the levels of {}", slot.id)));
+                    }
+                }
+            }
+        }
+        Ok(())
+    }
+}
+
+impl PlanSession {
+    /// Slots with their block, in order.
+    pub fn slots(&self) -> impl Iterator<Item = (&Block, &Slot)> {
+        self.blocks.iter().flat_map(|b| b.slots.iter().map(move |s| (b, s)))
+    }
+
+    /// A slot with its block, by id.
+    #[must_use]
+    pub fn slot(&self, id: &SlotId) -> Option<(&Block, &Slot)> {
+        self.slots().find(|(_, s)| &s.id == id)
+    }
+}
