@@ -1,0 +1,706 @@
+# Ladders, variants and their cues. Ids stand in crates/engine/data/catalogue.json.
+# .setup: what is held and where one stands. .breath: when to breathe out. .cue1 to .cue3: what to mind.
+# Words, order of levels and ready marks are common practice, no source, unless catalogue.json names one.
+
+## Squat
+
+ladder-squat = Squat
+
+variant-squat-high-chair = Sit to stand, high seat
+    .setup = Firm cushion on a steady chair, feet under your knees
+    .breath = Breathe out standing up
+    .cue1 = Lean forward until your weight is over your feet
+    .cue2 = Stand up through the whole foot
+    .cue3 = Sit down slowly, for three counts
+variant-squat-chair = Sit to stand from a chair
+    .setup = Steady chair against a wall, feet hip-width apart
+    .breath = Breathe out standing up
+    .cue1 = Nose over toes, then stand
+    .cue2 = Knees follow the line of the toes
+    .cue3 = Touch the seat softly before you rise again
+variant-squat-goblet-chair = Goblet squat to a chair
+    .setup = One weight upright at your chest, chair behind you
+    .breath = Breathe out standing up
+    .cue1 = Keep the weight close to your breastbone
+    .cue2 = Sit back until you just touch the seat
+    .cue3 = Push the floor away to stand
+variant-squat-free = Free squat
+    .setup = Feet a little wider than your hips, hands in front
+    .breath = Breathe out standing up
+    .cue1 = Hips back and down, as if to a low seat
+    .cue2 = Heels stay heavy on the floor
+    .cue3 = Only as deep as you can keep steady
+variant-squat-goblet = Goblet squat
+    .setup = One weight at your chest, feet a little wider than hips
+    .breath = Breathe out standing up
+    .cue1 = Sit down between your knees
+    .cue2 = Elbows stay under the weight
+    .cue3 = Whole foot on the floor all the way
+variant-squat-two-dumbbells = Squat with two weights
+    .setup = A weight in each hand, by your sides or at your shoulders
+    .breath = Breathe out standing up
+    .cue1 = Chest stays open on the way down
+    .cue2 = Knees follow the line of the toes
+    .cue3 = Stand tall before the next one
+
+## Hip hinge
+
+ladder-hinge = Hip hinge
+
+variant-hinge-wall-tap = Hip hinge to the wall
+    .setup = A foot’s length from a wall, your back to it
+    .breath = Breathe out coming up
+    .cue1 = Send your hips back to tap the wall
+    .cue2 = Knees soft, shins upright
+    .cue3 = Long back from head to tailbone
+variant-hinge-one-dumbbell = Hip hinge, one weight
+    .setup = One weight in both hands, in front of your thighs
+    .breath = Breathe out coming up
+    .cue1 = Hips go back before the chest tips
+    .cue2 = The weight stays close to your legs
+    .cue3 = Bring the hips forward to stand tall
+variant-hinge-band = Hip hinge with a band
+    .setup = Stand on the band, an end in each hand
+    .breath = Breathe out coming up
+    .cue1 = Take up the slack before the first one
+    .cue2 = Hips back, shins upright
+    .cue3 = Stand tall and stay there for a moment
+variant-hinge-two-dumbbells = Hip hinge, two weights
+    .setup = A weight in each hand, in front of your thighs
+    .breath = Breathe out coming up
+    .cue1 = The weights stay close to your legs
+    .cue2 = Stop where your back would begin to round
+    .cue3 = Push the floor away to come up
+variant-hinge-barbell = Barbell hip hinge
+    .setup = Bar at your thighs, hands just outside your legs
+    .breath = Breathe out coming up
+    .cue1 = The bar stays in touch with your legs
+    .cue2 = Hips back, back long
+    .cue3 = Shoulders down, away from the ears
+
+## Offset hinge
+
+ladder-offset-hinge = Offset hinge
+
+variant-offset-hinge-held = Offset hinge, hand held
+    .setup = One foot half a step back on its toes, hand on a chair
+    .breath = Breathe out coming up
+    .cue1 = Most of your weight on the front foot
+    .cue2 = Both hips face forward
+    .cue3 = Fold only as far as it feels steady
+variant-offset-hinge-loaded = Offset hinge with a weight
+    .setup = One weight in front of you, one foot half a step back
+    .breath = Breathe out coming up
+    .cue1 = The front foot carries, the back toes steady you
+    .cue2 = The weight stays close to the front leg
+    .cue3 = Keep both hips level
+variant-offset-hinge-single-held = Single-leg hinge, held
+    .setup = Stand on one leg, one hand on a counter or chair
+    .breath = Breathe out coming up
+    .cue1 = Soft knee in the standing leg
+    .cue2 = Reach the free leg long behind you
+    .cue3 = Both hip bones face the floor
+variant-offset-hinge-single-free = Single-leg hinge, free
+    .setup = Stand on one leg, a wall within reach
+    .breath = Breathe out coming up
+    .cue1 = Head and back heel move as one line
+    .cue2 = Slow enough that you could stop anywhere
+    .cue3 = Put the toes down when you need to
+variant-offset-hinge-single-loaded = Single-leg hinge with a weight
+    .setup = One weight in the hand opposite the standing leg
+    .breath = Breathe out coming up
+    .cue1 = Let the weight hang under the shoulder
+    .cue2 = Both hip bones face the floor
+    .cue3 = Put the toes down when you need to
+
+## Bridge
+
+ladder-bridge = Bridge
+
+variant-bridge-two-legs = Bridge
+    .setup = On your back, knees bent, feet near your seat
+    .breath = Breathe out lifting
+    .cue1 = Press through the heels
+    .cue2 = Lift until shoulders, hips and knees line up
+    .cue3 = Lower slowly, one count at a time
+variant-bridge-two-legs-incline = Bridge, on an incline
+    .setup = Head and back raised on firm cushions, knees bent
+    .breath = Breathe out lifting
+    .cue1 = Press through the heels
+    .cue2 = Lift until shoulders, hips and knees line up
+    .cue3 = Lower slowly, one count at a time
+variant-bridge-band = Loop band bridge
+    .setup = On your back, loop band just above the knees
+    .breath = Breathe out lifting
+    .cue1 = Press the knees gently out into the band
+    .cue2 = Lift until shoulders, hips and knees line up
+    .cue3 = Keep the band wide on the way down
+variant-bridge-band-incline = Loop band bridge, on an incline
+    .setup = Back raised on cushions, loop band above the knees
+    .breath = Breathe out lifting
+    .cue1 = Press the knees gently out into the band
+    .cue2 = Lift until shoulders, hips and knees line up
+    .cue3 = Keep the band wide on the way down
+variant-bridge-paused = Paused bridge
+    .setup = On your back, knees bent, feet near your seat
+    .breath = Breathe out lifting
+    .cue1 = Press through the heels
+    .cue2 = Stay at the top for three counts, still breathing
+    .cue3 = Ribs stay down, seat does the work
+variant-bridge-paused-incline = Paused bridge, on an incline
+    .setup = Head and back raised on firm cushions, knees bent
+    .breath = Breathe out lifting
+    .cue1 = Press through the heels
+    .cue2 = Stay at the top for three counts, still breathing
+    .cue3 = Ribs stay down, seat does the work
+variant-bridge-loaded = Weighted bridge
+    .setup = On your back, weight across the hip bones, belly free
+    .breath = Breathe out lifting
+    .cue1 = Hold the weight still with both hands
+    .cue2 = Press through the heels
+    .cue3 = Lower slowly, weight level
+variant-bridge-loaded-incline = Weighted bridge, on an incline
+    .setup = Back raised, weight across the hip bones, belly free
+    .breath = Breathe out lifting
+    .cue1 = Hold the weight still with both hands
+    .cue2 = Press through the heels
+    .cue3 = Lower slowly, weight level
+variant-bridge-single-leg = One-leg bridge
+    .setup = On your back, one foot down, the other leg lifted
+    .breath = Breathe out lifting
+    .cue1 = Press through the one heel
+    .cue2 = Keep both sides of the pelvis level
+    .cue3 = Smaller is fine while it stays level
+variant-bridge-single-leg-incline = One-leg bridge, on an incline
+    .setup = Back raised on cushions, one foot down, one leg lifted
+    .breath = Breathe out lifting
+    .cue1 = Press through the one heel
+    .cue2 = Keep both sides of the pelvis level
+    .cue3 = Smaller is fine while it stays level
+
+## Split squat
+
+ladder-split-squat = Split squat
+
+variant-split-squat-held-short = Short split squat, held
+    .setup = One foot a long step ahead, hand on a chair
+    .breath = Breathe out coming up
+    .cue1 = Straight down, a hand’s width is enough
+    .cue2 = Front foot flat, back heel lifted
+    .cue3 = Let the hand take as much as you need
+variant-split-squat-full = Split squat
+    .setup = One foot a long step ahead, a wall within reach
+    .breath = Breathe out coming up
+    .cue1 = The back knee goes towards the floor
+    .cue2 = Most of your weight in the front heel
+    .cue3 = Hips face forward
+variant-split-squat-loaded = Split squat with two weights
+    .setup = A weight in each hand, one foot a long step ahead
+    .breath = Breathe out coming up
+    .cue1 = Arms long, shoulders easy
+    .cue2 = Front knee follows the toes
+    .cue3 = Press up through the front heel
+variant-split-squat-goblet = Split squat, one weight
+    .setup = One weight at your chest, one foot a long step ahead
+    .breath = Breathe out coming up
+    .cue1 = Keep the weight close to your breastbone
+    .cue2 = Front knee follows the toes
+    .cue3 = Press up through the front heel
+variant-split-squat-rear-foot = Split squat, rear foot raised
+    .setup = Back foot on a chair seat, a wall within reach
+    .breath = Breathe out coming up
+    .cue1 = The front leg does the work
+    .cue2 = A slight lean forward is right
+    .cue3 = Down only as far as you stay level
+variant-split-squat-rear-foot-loaded = Rear foot raised, two weights
+    .setup = Back foot on a chair seat, a weight in each hand
+    .breath = Breathe out coming up
+    .cue1 = The front leg does the work
+    .cue2 = Weights hang still by your sides
+    .cue3 = Down only as far as you stay level
+
+## Step-up
+
+ladder-step-up = Step-up
+
+variant-step-up-10-held = Low step-up, held
+    .setup = Step of about 10 cm, one hand on a wall or rail
+    .breath = Breathe out stepping up
+    .cue1 = Whole foot on the step
+    .cue2 = The top leg lifts you, the lower foot only follows
+    .cue3 = Come down slowly, one foot at a time
+variant-step-up-knee-lift-held = Knee lift, held
+    .setup = Stand tall, one hand on a counter
+    .breath = Breathe out lifting the knee
+    .cue1 = Grow tall through the standing leg
+    .cue2 = Lift the other knee as high as is easy
+    .cue3 = Put the foot down without a sound
+variant-step-up-20 = Step-up, 20 cm
+    .setup = Step of about 20 cm, a wall within reach
+    .breath = Breathe out stepping up
+    .cue1 = Whole foot on the step
+    .cue2 = Lean a little forward, then stand up tall
+    .cue3 = Come down slowly on the other foot
+variant-step-up-loaded = Step-up with two weights
+    .setup = Step of about 20 cm, a weight in each hand
+    .breath = Breathe out stepping up
+    .cue1 = Weights hang still by your sides
+    .cue2 = The top leg lifts you
+    .cue3 = Come down as slowly as you went up
+variant-step-up-goblet = Step-up, one weight
+    .setup = Step of about 20 cm, one weight at your chest
+    .breath = Breathe out stepping up
+    .cue1 = Keep the weight close to your breastbone
+    .cue2 = The top leg lifts you
+    .cue3 = Look where you step
+variant-step-up-30 = High step-up, 30 cm
+    .setup = Sturdy step of about 30 cm, a wall within reach
+    .breath = Breathe out stepping up
+    .cue1 = Whole foot on the step, knee over the toes
+    .cue2 = No push from the lower foot
+    .cue3 = Come down slowly and with control
+
+## Push-up
+
+ladder-push-up = Push-up
+
+variant-push-up-wall = Wall push-up
+    .setup = Arm’s length from a wall, hands at chest height
+    .breath = Breathe out pushing away
+    .cue1 = One line from head to heels
+    .cue2 = Elbows point back and a little out
+    .cue3 = Belly drawn in gently, no ridge in the middle
+variant-push-up-counter = Counter push-up
+    .setup = Hands on the edge of a counter, feet well back
+    .breath = Breathe out pushing away
+    .cue1 = Bring the breastbone to the edge
+    .cue2 = One line from head to heels
+    .cue3 = Belly drawn in gently, no ridge in the middle
+variant-push-up-chair = Push-up, hands on a chair
+    .setup = Chair against a wall, hands on the seat, feet back
+    .breath = Breathe out pushing away
+    .cue1 = Lower the chest between your hands
+    .cue2 = Hips neither sag nor rise
+    .cue3 = Belly drawn in gently, no ridge in the middle
+variant-push-up-kneeling = Kneeling push-up
+    .setup = Hands under your shoulders, knees behind your hips
+    .breath = Breathe out pushing away
+    .cue1 = One line from head to knees
+    .cue2 = Elbows point back and a little out
+    .cue3 = Belly drawn in gently, no ridge in the middle
+variant-push-up-floor = Push-up
+    .setup = Hands under your shoulders, on your toes
+    .breath = Breathe out pushing away
+    .cue1 = One line from head to heels
+    .cue2 = Lower slowly, push the floor away
+    .cue3 = Belly drawn in gently, no ridge in the middle
+
+## Chest press
+
+ladder-chest-press = Chest press
+
+variant-chest-press-seated-band = Seated band press
+    .setup = On a chair, band round your upper back, ends in hands
+    .breath = Breathe out pressing
+    .cue1 = Sit tall, feet flat
+    .cue2 = Press forward at chest height
+    .cue3 = Let the band draw you back slowly
+variant-chest-press-palms = Seated palm press
+    .setup = Sit tall, palms together in front of your chest
+    .breath = Breathe out reaching forward
+    .cue1 = Press the palms firmly, then reach forward
+    .cue2 = Keep pressing as you come back
+    .cue3 = Shoulders stay low
+variant-chest-press-incline-one = Incline press, one weight
+    .setup = Lean back on firm cushions, one weight in both hands
+    .breath = Breathe out pressing
+    .cue1 = Weight starts close to the chest
+    .cue2 = Press up towards the ceiling
+    .cue3 = Elbows come down close to your sides
+variant-chest-press-floor = Floor press
+    .setup = On your back, knees bent, a weight in each hand
+    .breath = Breathe out pressing
+    .cue1 = Upper arms touch the floor softly
+    .cue2 = Wrists stay over elbows
+    .cue3 = Press up until the arms are long
+variant-chest-press-incline-pair = Incline press, two weights
+    .setup = Lean back on firm cushions, a weight in each hand
+    .breath = Breathe out pressing
+    .cue1 = Wrists stay over elbows
+    .cue2 = Press up towards the ceiling
+    .cue3 = Shoulder blades rest on the cushions
+variant-chest-press-bench = Bench press, two weights
+    .setup = On a flat bench, feet on the floor, a weight in each hand
+    .breath = Breathe out pressing
+    .cue1 = Lower until the elbows are level with the bench
+    .cue2 = Wrists stay over elbows
+    .cue3 = Feet stay heavy on the floor
+variant-chest-press-bench-incline = Incline bench press
+    .setup = On a bench raised at the head, a weight in each hand
+    .breath = Breathe out pressing
+    .cue1 = Lower to the upper chest
+    .cue2 = Wrists stay over elbows
+    .cue3 = Shoulder blades rest on the bench
+
+## Overhead press
+
+ladder-overhead-press = Overhead press
+
+variant-overhead-press-seated-one-arm = Seated one-arm press
+    .setup = Sit tall on a chair, one weight at one shoulder
+    .breath = Breathe out pressing up
+    .cue1 = Press up beside your ear
+    .cue2 = Ribs stay down as the arm goes up
+    .cue3 = Lower to the shoulder slowly
+variant-overhead-press-seated-band = Seated one-arm band press
+    .setup = Sit on one end of the band, the other at one shoulder
+    .breath = Breathe out pressing up
+    .cue1 = Press up beside your ear
+    .cue2 = Ribs stay down as the arm goes up
+    .cue3 = Do not let the band pull you down
+variant-overhead-press-seated-reach = Seated overhead reach
+    .setup = Sit tall on a chair, hands at your shoulders
+    .breath = Breathe out reaching up
+    .cue1 = Reach both hands up beside your ears
+    .cue2 = Ribs stay down as the arms go up
+    .cue3 = Shoulders low again at the bottom
+variant-overhead-press-seated-two-arms = Seated press, two weights
+    .setup = Sit tall on a chair, a weight at each shoulder
+    .breath = Breathe out pressing up
+    .cue1 = Press both up beside your ears
+    .cue2 = Ribs stay down, neck long
+    .cue3 = Lower to the shoulders slowly
+variant-overhead-press-seated-one-weight = Seated press, one weight
+    .setup = Sit tall on a chair, one weight in both hands
+    .breath = Breathe out pressing up
+    .cue1 = Press from the chest to above the head
+    .cue2 = Ribs stay down, neck long
+    .cue3 = Lower slowly in front of your face
+variant-overhead-press-standing = Standing press, two weights
+    .setup = Feet hip-width apart, a weight at each shoulder
+    .breath = Breathe out pressing up
+    .cue1 = Stand tall, seat gently firm
+    .cue2 = Press both up beside your ears
+    .cue3 = Stop before your back arches
+variant-overhead-press-standing-one = Standing press, one weight
+    .setup = Feet hip-width apart, one weight in both hands
+    .breath = Breathe out pressing up
+    .cue1 = Stand tall, seat gently firm
+    .cue2 = Press from the chest to above the head
+    .cue3 = Stop before your back arches
+variant-overhead-press-barbell = Standing barbell press
+    .setup = Bar at your collarbones, hands outside your shoulders
+    .breath = Breathe out pressing up
+    .cue1 = Stand tall, seat gently firm
+    .cue2 = The bar passes close to your face
+    .cue3 = Stop before your back arches
+
+## Row
+
+ladder-row = Row
+
+variant-row-seated-band = Seated band row
+    .setup = On a chair, band fixed in front of you at rib height
+    .breath = Breathe out pulling
+    .cue1 = Elbows go back close to your sides
+    .cue2 = Shoulders stay low
+    .cue3 = Let the band draw you forward slowly
+variant-row-seated-towel = Seated towel row
+    .setup = Sit tall, towel round one foot, an end in each hand
+    .breath = Breathe out pulling
+    .cue1 = Press the foot away as you pull
+    .cue2 = Elbows go back close to your sides
+    .cue3 = Change feet halfway
+variant-row-chair-supported = Supported row
+    .setup = Forearm on a chair back, weight in the other hand
+    .breath = Breathe out pulling
+    .cue1 = Elbow goes up past your ribs
+    .cue2 = Back long, both shoulders level
+    .cue3 = Lower until the arm is long
+variant-row-hinged = Hinged row, two weights
+    .setup = Hips folded back, a weight in each hand
+    .breath = Breathe out pulling
+    .cue1 = Hold the fold still while the arms work
+    .cue2 = Elbows go up close to your ribs
+    .cue3 = Lower until the arms are long
+variant-row-hinged-one = Hinged row, one weight
+    .setup = Hips folded back, one weight in both hands
+    .breath = Breathe out pulling
+    .cue1 = Hold the fold still while the arms work
+    .cue2 = Pull towards the lower ribs
+    .cue3 = Lower until the arms are long
+variant-row-hinged-barbell = Barbell row
+    .setup = Hips folded back, bar just below the knees
+    .breath = Breathe out pulling
+    .cue1 = Hold the fold still while the arms work
+    .cue2 = Pull towards the lower ribs
+    .cue3 = Shoulders stay away from the ears
+variant-row-hinged-band = Hinged band row
+    .setup = Stand on the band, hips folded, an end in each hand
+    .breath = Breathe out pulling
+    .cue1 = Hold the fold still while the arms work
+    .cue2 = Elbows go up close to your ribs
+    .cue3 = Lower slowly against the band
+variant-row-suspended = Suspended row
+    .setup = Lean back from the straps, one line, heels down
+    .breath = Breathe out pulling
+    .cue1 = One line from head to heels
+    .cue2 = Bring the ribs to the handles
+    .cue3 = Walk the feet forward to make it harder
+
+## Vertical pull
+
+ladder-vertical-pull = Vertical pull
+
+variant-vertical-pull-band = Seated band pull-down
+    .setup = On a chair, band fixed high, an end in each hand
+    .breath = Breathe out pulling down
+    .cue1 = Elbows go down towards your back pockets
+    .cue2 = Ribs stay down
+    .cue3 = Let the arms rise slowly
+variant-vertical-pull-towel = Seated towel pull-down
+    .setup = Sit tall, towel held wide and taut above your head
+    .breath = Breathe out pulling down
+    .cue1 = Pull the ends apart all the way
+    .cue2 = Bring the towel down to the chest
+    .cue3 = Shoulders stay low
+variant-vertical-pull-feet-assisted = Pull-up with feet helping
+    .setup = Hands on the bar, feet on a steady chair
+    .breath = Breathe out pulling
+    .cue1 = Let the legs help as much as you need
+    .cue2 = Elbows go down towards your ribs
+    .cue3 = Lower slowly, still breathing
+variant-vertical-pull-band-assisted = Pull-up with band help
+    .setup = Band over the bar, one knee or foot in it
+    .breath = Breathe out pulling
+    .cue1 = Shoulders down first, then pull
+    .cue2 = Ribs stay down
+    .cue3 = Step out of the band with one foot on a chair
+variant-vertical-pull-lowering = Slow lowering from the bar
+    .setup = From a steady chair, chin above the bar
+    .breath = Breathe out slowly on the way down
+    .cue1 = Step off gently, do not jump
+    .cue2 = Lower for five counts
+    .cue3 = Feet back on the chair before the next one
+variant-vertical-pull-full = Pull-up
+    .setup = Hands a little wider than your shoulders
+    .breath = Breathe out pulling
+    .cue1 = Shoulders down first, then pull
+    .cue2 = Chin over the bar without a swing
+    .cue3 = Lower until the arms are long
+
+## Carry
+
+ladder-carry = Carry
+
+variant-carry-goblet = Goblet carry
+    .setup = One weight held at your chest, a clear path ahead
+    .breath = Easy breaths as you walk
+    .cue1 = Walk tall, short quiet steps
+    .cue2 = The weight stays close
+    .cue3 = Ribs over hips
+variant-carry-palms = Walk with palms pressed
+    .setup = Palms pressed together at your chest, a clear path
+    .breath = Easy breaths as you walk
+    .cue1 = Walk tall, short quiet steps
+    .cue2 = Press lightly and keep it even
+    .cue3 = Ribs over hips
+variant-carry-two-hands = Two-hand carry
+    .setup = A weight in each hand, arms long by your sides
+    .breath = Easy breaths as you walk
+    .cue1 = Walk tall, short quiet steps
+    .cue2 = Shoulders low and wide
+    .cue3 = Let the weights hang still
+variant-carry-one-hand = One-hand carry
+    .setup = One weight by your side, the other hand free
+    .breath = Easy breaths as you walk
+    .cue1 = Stay upright, do not lean away
+    .cue2 = Hips level with each step
+    .cue3 = Same path on the other side
+variant-carry-racked = Racked carry
+    .setup = A weight at each shoulder, elbows close
+    .breath = Easy breaths as you walk
+    .cue1 = Ribs over hips, no leaning back
+    .cue2 = Walk tall, short quiet steps
+    .cue3 = Put the weights down before you tire
+
+## Side plank
+
+ladder-side-plank = Side plank
+
+variant-side-plank-wall = Side plank at the wall
+    .setup = Forearm on a wall, feet a step away from it
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the wall away
+    .cue2 = One line from ear to ankle
+    .cue3 = Step closer to make it easier
+variant-side-plank-kneeling = Kneeling side plank
+    .setup = On one forearm, elbow under shoulder, knees bent
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the floor away
+    .cue2 = Lift until shoulder, hip and knee line up
+    .cue3 = Come down before it shakes
+variant-side-plank-straight = Side plank
+    .setup = On one forearm, legs long, feet stacked or staggered
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the floor away
+    .cue2 = One line from ear to ankle
+    .cue3 = Come down before it shakes
+
+## Dead bug
+
+ladder-dead-bug = Dead bug
+
+variant-dead-bug-heel-slide = Heel slide
+    .setup = On your back, knees bent, change legs each time
+    .breath = Breathe out sliding the heel away
+    .cue1 = Low back stays where it is
+    .cue2 = Slide only as far as the belly stays flat
+    .cue3 = Draw the heel back slowly
+variant-dead-bug-heel-slide-incline = Heel slide, on an incline
+    .setup = Lean back on firm cushions, change legs each time
+    .breath = Breathe out sliding the heel away
+    .cue1 = Back rests on the cushions
+    .cue2 = Slide only as far as the belly stays flat
+    .cue3 = Draw the heel back slowly
+variant-dead-bug-toe-tap = Toe tap
+    .setup = On your back, one knee over the hip, change each time
+    .breath = Breathe out lowering the toes
+    .cue1 = Lower the toes to a light tap
+    .cue2 = Low back stays where it is
+    .cue3 = No ridge in the middle: shorten the reach
+variant-dead-bug-toe-tap-incline = Toe tap, on an incline
+    .setup = Lean back on firm cushions, lift one foot, then change
+    .breath = Breathe out lowering the toes
+    .cue1 = Lower the toes to a light tap
+    .cue2 = Back rests on the cushions
+    .cue3 = No ridge in the middle: shorten the reach
+variant-dead-bug-leg-lower = Leg lower
+    .setup = On your back, both knees over the hips, change each time
+    .breath = Breathe out as the leg goes away
+    .cue1 = Reach one leg long, the other knee stays
+    .cue2 = Low back stays where it is
+    .cue3 = No ridge in the middle: shorten the reach
+variant-dead-bug-leg-reach-seated = Seated leg reach
+    .setup = Front half of a chair, lean back a little, hold the seat
+    .breath = Breathe out as the leg goes away
+    .cue1 = Reach one leg long, heel just off the floor
+    .cue2 = Sit tall, do not sink back
+    .cue3 = No ridge in the middle: shorten the reach
+variant-dead-bug-opposite = Opposite arm and leg
+    .setup = On your back, knees over hips, arms up, change each time
+    .breath = Breathe out reaching away
+    .cue1 = One arm and the opposite leg reach away
+    .cue2 = Low back stays where it is
+    .cue3 = No ridge in the middle: shorten the reach
+variant-dead-bug-opposite-seated = Seated opposite arm and leg
+    .setup = Front half of a chair, lean back a little, change each time
+    .breath = Breathe out reaching away
+    .cue1 = One arm and the opposite leg reach away
+    .cue2 = Sit tall, do not sink back
+    .cue3 = No ridge in the middle: shorten the reach
+
+## Press-out against a band
+
+ladder-press-out = Press-out against a band
+
+variant-press-out-seated = Seated press-out
+    .setup = On a chair, band fixed at chest height to one side
+    .breath = Breathe out pressing the hands away
+    .cue1 = Press out until the arms are long
+    .cue2 = Do not let the band turn you
+    .cue3 = Draw back in slowly
+variant-press-out-hands-seated = Seated press-out, hands clasped
+    .setup = Sit tall, hands clasped in front of your chest
+    .breath = Breathe out pressing the hands away
+    .cue1 = One hand pushes sideways, the other holds against
+    .cue2 = Press out and back without turning
+    .cue3 = Shoulders stay low
+variant-press-out-kneeling = Kneeling press-out
+    .setup = On both knees, band fixed at chest height to one side
+    .breath = Breathe out pressing the hands away
+    .cue1 = Seat gently firm, ribs over hips
+    .cue2 = Press out until the arms are long
+    .cue3 = Do not let the band turn you
+variant-press-out-standing = Standing press-out
+    .setup = Feet hip-width, band fixed at chest height to one side
+    .breath = Breathe out pressing the hands away
+    .cue1 = Soft knees, ribs over hips
+    .cue2 = Press out until the arms are long
+    .cue3 = Hips and shoulders face forward
+variant-press-out-split = Press-out in a split stance
+    .setup = One foot ahead, band fixed at chest height to one side
+    .breath = Breathe out pressing the hands away
+    .cue1 = Weight shared between both feet
+    .cue2 = Press out until the arms are long
+    .cue3 = Hips and shoulders face forward
+
+## Hip abduction
+
+ladder-hip-abduction = Hip abduction
+
+variant-hip-abduction-clam = Clam
+    .setup = On your side, knees bent, pillow under your head
+    .breath = Breathe out opening the knee
+    .cue1 = Heels stay together
+    .cue2 = Open only as far as the pelvis keeps still
+    .cue3 = Close slowly
+variant-hip-abduction-seated-hands = Seated knees-out press
+    .setup = On a chair, hands on the outside of both knees
+    .breath = Breathe out pressing outward
+    .cue1 = Knees press out, hands hold against
+    .cue2 = Build up slowly, let go slowly
+    .cue3 = Only as firm as feels comfortable
+variant-hip-abduction-side-lying = Side-lying leg lift
+    .setup = On your side, lower knee bent, top leg long
+    .breath = Breathe out lifting the leg
+    .cue1 = Reach the top heel long, then lift
+    .cue2 = Toes point forward
+    .cue3 = Pelvis keeps still, lower slowly
+variant-hip-abduction-seated-band = Seated knees out, loop band
+    .setup = On a chair, loop band just above the knees
+    .breath = Breathe out opening the knees
+    .cue1 = Sit tall, feet flat
+    .cue2 = Open both knees evenly
+    .cue3 = Come back slowly, do not snap
+variant-hip-abduction-banded-steps = Sideways steps, loop band
+    .setup = Loop band above the knees, feet hip-width apart
+    .breath = Breathe out stepping sideways
+    .cue1 = Small steps, the band stays taut
+    .cue2 = Knees soft and over the toes
+    .cue3 = Hips level, no swaying
+
+## Breathing
+
+ladder-breathing = Breathing
+
+variant-breathing-side-lying = Breathing on your side
+    .setup = On your side, pillows under head and between knees
+    .breath = In through the nose, long breath out
+    .cue1 = Ribs widen as you breathe in
+    .cue2 = Belly and pelvic floor let go on the way in
+    .cue3 = No effort: let the breath do it
+variant-breathing-seated = Seated breathing
+    .setup = On a chair, feet flat, hands on your lower ribs
+    .breath = In through the nose, long breath out
+    .cue1 = Ribs widen into your hands
+    .cue2 = Pelvic floor lets go on the way in
+    .cue3 = On the way out it rises by itself
+variant-breathing-standing = Standing breathing
+    .setup = Feet hip-width apart, knees soft, hands on your ribs
+    .breath = In through the nose, long breath out
+    .cue1 = Weight even on both feet
+    .cue2 = Ribs widen to the sides and back
+    .cue3 = Shoulders and jaw stay loose
+variant-breathing-under-load = Breathing with a weight
+    .setup = Stand tall, one light weight held at your chest
+    .breath = In through the nose, long breath out
+    .cue1 = Same calm breath as without the weight
+    .cue2 = Pelvic floor lets go on the way in
+    .cue3 = Put it down if you catch yourself holding
+variant-breathing-sit-to-stand = Breathing with sit to stand
+    .setup = Steady chair behind you, feet under your knees
+    .breath = Out as you stand, in as you sit
+    .cue1 = Begin to breathe out, then stand
+    .cue2 = Sit down on the breath in
+    .cue3 = Never hold the breath to get up
