@@ -1,0 +1,11 @@
+//! What the screens see. Plain data: no screen works out anything about training from it.
+
+pub mod coach;
+pub mod common;
+pub mod path;
+pub mod train;
+
+pub use coach::*;
+pub use common::*;
+pub use path::*;
+pub use train::*;
