@@ -1,0 +1,72 @@
+//! The shell: a window, its data folder, and commands of a few lines over the use cases. The only crate that names
+//! tauri. The page has no capability but the commands listed in [`run`].
+
+mod commands;
+mod error;
+mod launch;
+mod shell;
+
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use tauri::{App, Manager, Runtime, WebviewWindowBuilder};
+
+pub use error::CommandError;
+pub use launch::Launch;
+pub use shell::Shell;
+
+/// Opens the window and stays until it is closed.
+///
+/// # Panics
+/// If the platform has no web view, or the data folder cannot be made: without either there is no window in which to
+/// say so, and the reason goes to standard error.
+#[cfg_attr(mobile, tauri::mobile_entry_point)]
+pub fn run() {
+    let launch = Launch::from_process();
+    let mut builder = tauri::Builder::default();
+    #[cfg(desktop)]
+    if !launch.second_instance {
+        // First of all plugins: a second start must end before it opens anything.
+        builder = builder.plugin(tauri_plugin_single_instance::init(|app, _arguments, _folder| {
+            if let Some(window) = app.get_webview_window("main") {
+                let _ = window.unminimize();
+                let _ = window.set_focus();
+            }
+        }));
+    }
+    builder
+        .plugin(tauri_plugin_dialog::init())
+        .plugin(tauri_plugin_opener::init())
+        .setup(move |app| set_up(app, &launch))
+        .invoke_handler(tauri::generate_handler![commands::app_version])
+        .run(tauri::generate_context!())
+        .expect("the window could not be opened");
+}
+
+/// Makes the data folder, then the window in it. The window is made here and not by the configuration, because its
+/// remembered place and its web view's own files belong in the data folder too.
+fn set_up<R: Runtime>(app: &mut App<R>, launch: &Launch) -> Result<(), Box<dyn std::error::Error>> {
+    let data = data_folder(app, launch)?;
+    std::fs::create_dir_all(&data)
+        .map_err(|reason| format!("{}: the data folder could not be made: {reason}", data.display()))?;
+    app.manage(Arc::new(Shell::new(data.clone())));
+
+    #[cfg(desktop)]
+    if !launch.automated {
+        // A WebDriver sets the size itself, and a remembered one would come back over it.
+        let remembered = data.join("window.json").to_string_lossy().into_owned();
+        app.handle().plugin(tauri_plugin_window_state::Builder::default().with_filename(remembered).build())?;
+    }
+
+    let window = app.config().app.windows.first().cloned().ok_or("tauri.conf.json describes no window")?;
+    WebviewWindowBuilder::from_config(app.handle(), &window)?.data_directory(data.join("webview")).build()?;
+    Ok(())
+}
+
+/// The folder asked for, else the platform's own for this identifier.
+fn data_folder<R: Runtime>(app: &App<R>, launch: &Launch) -> Result<PathBuf, Box<dyn std::error::Error>> {
+    match &launch.data {
+        Some(folder) => Ok(std::path::absolute(folder)?),
+        None => Ok(app.path().app_data_dir()?),
+    }
+}
