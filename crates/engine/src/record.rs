@@ -125,7 +125,18 @@ pub enum SkipWhy {
     Symptom,
 }
 
-/// A set that was done.
+/// The side that worked, where one side works at a time.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "snake_case")]
+#[ts(export)]
+pub enum Side {
+    /// Left.
+    Left,
+    /// Right.
+    Right,
+}
+
+/// A set that was done. Where one side works at a time, each side is a record of its own.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[ts(export)]
 pub struct SetDone {
@@ -135,13 +146,16 @@ pub struct SetDone {
     pub slot: SlotId,
     /// The round, from 0.
     pub round: u8,
+    /// The side, where one side works at a time.
+    #[serde(default)]
+    pub side: Option<Side>,
     /// The ladder, for a reader without the catalogue.
     pub ladder: LadderId,
     /// The variant.
     pub variant: VariantId,
     /// What was held.
     pub load: Load,
-    /// Reps done (of the weaker side, if per side); 0 for a timed set.
+    /// Reps done; 0 for a timed set.
     #[serde(default)]
     pub reps: u16,
     /// Seconds done, for a timed set.

@@ -2,6 +2,7 @@
 import type { Load } from "./Load";
 import type { RecordId } from "./RecordId";
 import type { Reserve } from "./Reserve";
+import type { Side } from "./Side";
 import type { SlotId } from "./SlotId";
 import type { Target } from "./Target";
 import type { VariantId } from "./VariantId";
@@ -22,6 +23,10 @@ slot: SlotId,
  * Round, from 1.
  */
 round: number, 
+/**
+ * The side, where one side works at a time.
+ */
+side: Side | null, 
 /**
  * Variant.
  */

@@ -4,11 +4,12 @@ import type { Load } from "./Load";
 import type { Purpose } from "./Purpose";
 import type { Reserve } from "./Reserve";
 import type { RunId } from "./RunId";
+import type { Side } from "./Side";
 import type { SlotId } from "./SlotId";
 import type { VariantId } from "./VariantId";
 
 /**
- * A set that was done.
+ * A set that was done. Where one side works at a time, each side is a record of its own.
  */
 export type SetDone = { 
 /**
@@ -24,6 +25,10 @@ slot: SlotId,
  */
 round: number, 
 /**
+ * The side, where one side works at a time.
+ */
+side: Side | null, 
+/**
  * The ladder, for a reader without the catalogue.
  */
 ladder: LadderId, 
@@ -36,7 +41,7 @@ variant: VariantId,
  */
 load: Load, 
 /**
- * Reps done (of the weaker side, if per side); 0 for a timed set.
+ * Reps done; 0 for a timed set.
  */
 reps: number, 
 /**

@@ -3,6 +3,7 @@ import type { LadderId } from "./LadderId";
 import type { Load } from "./Load";
 import type { RecordId } from "./RecordId";
 import type { Reserve } from "./Reserve";
+import type { Side } from "./Side";
 import type { Target } from "./Target";
 import type { VariantId } from "./VariantId";
 
@@ -18,6 +19,10 @@ record: RecordId,
  * Ladder.
  */
 ladder: LadderId, 
+/**
+ * The side, where one side works at a time.
+ */
+side: Side | null, 
 /**
  * Variant.
  */

@@ -7,6 +7,7 @@ import type { Load } from "./Load";
 import type { Offer } from "./Offer";
 import type { Purpose } from "./Purpose";
 import type { Reason } from "./Reason";
+import type { Side } from "./Side";
 import type { SlotId } from "./SlotId";
 import type { Target } from "./Target";
 import type { Tempo } from "./Tempo";
@@ -61,9 +62,9 @@ levels: number,
  */
 variant: VariantId, 
 /**
- * True when each side is done in turn.
+ * The side to do now, where one side works at a time.
  */
-per_side: boolean, 
+side: Side | null, 
 /**
  * Cues in `catalogue.ftl` (`.cue1` on).
  */

@@ -5,7 +5,7 @@ use newel_engine::ids::{GroupId, LadderId, RecordId, RunId, VariantId};
 use newel_engine::kit::Load;
 use newel_engine::proposal::Target;
 use newel_engine::reason::Reason;
-use newel_engine::record::{NextDay, Readiness, Reserve, Symptom};
+use newel_engine::record::{NextDay, Readiness, Reserve, Side, Symptom};
 use serde::Serialize;
 use ts_rs::TS;
 
@@ -103,6 +103,8 @@ pub struct SetLogView {
     pub record: RecordId,
     /// Ladder.
     pub ladder: LadderId,
+    /// The side, where one side works at a time.
+    pub side: Option<Side>,
     /// Variant.
     pub variant: VariantId,
     /// Load.

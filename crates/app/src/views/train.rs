@@ -7,7 +7,7 @@ use newel_engine::kit::{Load, Thing};
 use newel_engine::programme::{Amount, BlockForm, Tempo};
 use newel_engine::proposal::{Offer, Proposal, Target};
 use newel_engine::reason::Reason;
-use newel_engine::record::{Purpose, Readiness, Reserve, Symptom};
+use newel_engine::record::{Purpose, Readiness, Reserve, Side, Symptom};
 use newel_engine::rules::{AmountForm, Class, Scope, Shelf, Urgency};
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -232,8 +232,8 @@ pub struct WorkView {
     pub levels: u8,
     /// Variant.
     pub variant: VariantId,
-    /// True when each side is done in turn.
-    pub per_side: bool,
+    /// The side to do now, where one side works at a time.
+    pub side: Option<Side>,
     /// Cues in `catalogue.ftl` (`.cue1` on).
     pub cues: u8,
     /// Load, prefilled.
@@ -276,8 +276,8 @@ pub struct WorkPeek {
     pub load: Load,
     /// Reps or seconds.
     pub target: Target,
-    /// True when each side is done in turn.
-    pub per_side: bool,
+    /// The side, where one side works at a time.
+    pub side: Option<Side>,
     /// Round, from 1.
     pub round: u8,
     /// Level, 0 for the easiest.
@@ -308,6 +308,8 @@ pub struct LoggedView {
     pub slot: SlotId,
     /// Round, from 1.
     pub round: u8,
+    /// The side, where one side works at a time.
+    pub side: Option<Side>,
     /// Variant.
     pub variant: VariantId,
     /// Load.
@@ -445,6 +447,8 @@ pub struct SetForm {
     pub slot: SlotId,
     /// Round, from 1.
     pub round: u8,
+    /// The side, where one side works at a time.
+    pub side: Option<Side>,
     /// Variant.
     pub variant: VariantId,
     /// What was held.
