@@ -1,20 +1,133 @@
-// The only file that talks to the shell. Each function calls one command and gives it a type.
+// The only file that talks to the shell. Each function calls one command and gives it its types; it adds nothing.
+// A command that cannot do what was asked rejects with an ErrorView (see `errorOf`).
 import { invoke } from '@tauri-apps/api/core';
+import type {
+  AppView,
+  ChosenFile,
+  ClientForm,
+  ClientView,
+  CorrectionForm,
+  DeskView,
+  ErrorView,
+  FinishForm,
+  HoldAnswer,
+  Kit,
+  KitView,
+  Load,
+  MarkedView,
+  NextDay,
+  OverrideForm,
+  PathView,
+  Programme,
+  Readiness,
+  RestrictionKind,
+  Role,
+  RosterView,
+  SendView,
+  SetForm,
+  Symptom,
+  TakeInView,
+  TrainView,
+  Weight,
+  WrittenView,
+} from './types';
 
-/** What every command answers when it cannot do what was asked. */
-export interface CommandError {
-  /** Stable; the screens branch on it. */
-  code: string;
-  /** What happened, in plain words. */
-  message: string;
-  /** What to do about it. */
-  remedy: string;
-}
+// --- the app and its profiles ---
 
-export interface AppVersion {
-  version: string;
-}
+export const appView = (): Promise<AppView> => invoke('app_view');
+export const profileOpen = (key: string): Promise<AppView> => invoke('profile_open', { key });
+export const profileClose = (): Promise<AppView> => invoke('profile_close');
+export const profileNew = (name: string, role: Role): Promise<AppView> =>
+  invoke('profile_new', { name, role });
+export const profileFromPlan = (text: string): Promise<AppView> => invoke('profile_from_plan', { text });
+/** Adds the invented clients and their coach; takes a few seconds. */
+export const demoMake = (): Promise<AppView> => invoke('demo_make');
+export const roleSet = (role: Role): Promise<AppView> => invoke('role_set', { role });
 
-export function appVersion(): Promise<AppVersion> {
-  return invoke('app_version');
+// --- Train ---
+
+export const trainView = (): Promise<TrainView> => invoke('train_view');
+export const sessionBegin = (readiness: Readiness, symptoms: Symptom[]): Promise<TrainView> =>
+  invoke('session_begin', { readiness, symptoms });
+export const nextDayAnswer = (run: string, answer: NextDay, symptoms: Symptom[]): Promise<TrainView> =>
+  invoke('next_day_answer', { run, answer, symptoms });
+/** Resolves once the set is on disk: only then may the card move on. */
+export const setLog = (form: SetForm): Promise<TrainView> => invoke('set_log', { form });
+export const setCorrect = (form: CorrectionForm): Promise<TrainView> => invoke('set_correct', { form });
+/** Takes back a set or a mark. */
+export const recordWithdraw = (record: string): Promise<TrainView> => invoke('record_withdraw', { record });
+export const setSkip = (run: string, slot: string, round: number): Promise<TrainView> =>
+  invoke('set_skip', { run, slot, round });
+export const optionChoose = (run: string, slot: string, variant: string): Promise<TrainView> =>
+  invoke('option_choose', { run, slot, variant });
+/** Resolves once the mark is on disk, before anything is asked. */
+export const mark = (run: string, atRest: boolean): Promise<MarkedView> => invoke('mark', { run, atRest });
+export const markSay = (mark: string, symptom: Symptom): Promise<MarkedView> =>
+  invoke('mark_say', { mark, symptom });
+export const sessionShorten = (run: string): Promise<TrainView> => invoke('session_shorten', { run });
+export const sessionFinish = (form: FinishForm): Promise<TrainView> => invoke('session_finish', { form });
+export const tenReps = (variant: string, load: Load): Promise<TrainView> =>
+  invoke('ten_reps', { variant, load });
+export const numbersSave = (emergency: string | null, clinic: string | null): Promise<TrainView> =>
+  invoke('numbers_save', { emergency, clinic });
+
+// --- Path, Kit, Send ---
+
+export const pathView = (): Promise<PathView> => invoke('path_view');
+export const kitView = (): Promise<KitView> => invoke('kit_view');
+export const kitSave = (kit: Kit): Promise<KitView> => invoke('kit_save', { kit });
+export const bodyMassSave = (mass: Weight): Promise<KitView> => invoke('body_mass_save', { mass });
+export const sendView = (): Promise<SendView> => invoke('send_view');
+export const logWrite = (path: string | null): Promise<WrittenView> => invoke('log_write', { path });
+/** The system's own dialog; null when she closes it. */
+export const chooseSavePath = (suggested: string): Promise<string | null> =>
+  invoke('choose_save_path', { suggested });
+export const takeIn = (files: ChosenFile[]): Promise<TakeInView> => invoke('take_in', { files });
+
+// --- the coach ---
+
+export const rosterView = (): Promise<RosterView> => invoke('roster_view');
+export const clientAdd = (form: ClientForm): Promise<RosterView> => invoke('client_add', { form });
+export const clientSave = (person: string, form: ClientForm): Promise<RosterView> =>
+  invoke('client_save', { person, form });
+export const restrictionAdd = (
+  person: string,
+  what: RestrictionKind,
+  until: string | null,
+  note: string,
+): Promise<RosterView> => invoke('restriction_add', { person, what, until, note });
+export const clearanceAdd = (person: string, who: string, on: string, said: string): Promise<RosterView> =>
+  invoke('clearance_add', { person, who, on, said });
+export const recordWithdrawFor = (person: string, record: string): Promise<ClientView> =>
+  invoke('record_withdraw_for', { person, record });
+export const programmeGive = (person: string, programme: string): Promise<RosterView> =>
+  invoke('programme_give', { person, programme });
+export const deskView = (): Promise<DeskView> => invoke('desk_view');
+export const clientView = (person: string): Promise<ClientView> => invoke('client_view', { person });
+export const noteWrite = (person: string, text: string): Promise<ClientView> =>
+  invoke('note_write', { person, text });
+export const holdAnswer = (
+  person: string,
+  hold: string,
+  answer: HoldAnswer,
+  note: string,
+): Promise<ClientView> => invoke('hold_answer', { person, hold, answer, note });
+export const overrideWrite = (person: string, form: OverrideForm): Promise<ClientView> =>
+  invoke('override_write', { person, form });
+export const planWrite = (person: string, path: string | null): Promise<WrittenView> =>
+  invoke('plan_write', { person, path });
+export const planbookView = (): Promise<Programme[]> => invoke('planbook_view');
+
+// --- errors ---
+
+/** Whatever was thrown, as an ErrorView: the shell's own as it came, anything else under the code `unexpected`. */
+export function errorOf(thrown: unknown): ErrorView {
+  if (typeof thrown === 'object' && thrown !== null && 'code' in thrown && 'message' in thrown) {
+    const { code, message } = thrown;
+    const remedy = 'remedy' in thrown ? thrown.remedy : '';
+    if (typeof code === 'string' && typeof message === 'string')
+      return { code, message, remedy: typeof remedy === 'string' ? remedy : '' };
+  }
+  const message = thrown instanceof Error ? thrown.message : String(thrown);
+  return { code: 'unexpected', message, remedy: '' };
 }

@@ -1,0 +1,217 @@
+// Words on screen: one Fluent bundle over all of locales/en, and how loads, doses, days and reasons are said.
+import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
+import type {
+  Age,
+  ErrorView,
+  Fact,
+  Load,
+  Reason,
+  Reserve,
+  StageOn,
+  SymptomAmount,
+  Target,
+  Tempo,
+  Weight,
+} from './types';
+
+export const LANGUAGE = 'en-GB';
+
+const files = import.meta.glob<string>('../../../locales/en/*.ftl', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+});
+
+const bundle = new FluentBundle(LANGUAGE, { useIsolating: false });
+for (const [path, text] of Object.entries(files)) {
+  for (const trouble of bundle.addResource(new FluentResource(text)))
+    console.error(`${path}: ${trouble.message}`);
+}
+
+export type Args = Record<string, FluentVariable>;
+
+/** Splits `id.attribute`. Ids of the catalogue hold no dots. */
+function pattern(id: string) {
+  const [name = '', attribute] = id.split('.');
+  const message = bundle.getMessage(name);
+  return attribute ? message?.attributes[attribute] : message?.value;
+}
+
+export const has = (id: string): boolean => Boolean(pattern(id));
+
+/** The sentence of an id (`id` or `id.attribute`). A missing one shows its id: seen at once, and no crash in a session. */
+export function say(id: string, args: Args = {}): string {
+  const found = pattern(id);
+  if (!found) {
+    console.error(`no words for ${id}`);
+    return id;
+  }
+  const troubles: Error[] = [];
+  const text = bundle.formatPattern(found, args, troubles);
+  for (const trouble of troubles) console.error(`${id}: ${trouble.message}`);
+  return text;
+}
+
+// --- the trade's words ---
+
+export const ladderName = (id: string): string => say(`ladder-${id}`);
+export const variantName = (id: string): string => say(`variant-${id}`);
+export const symptomName = (id: string): string => say(`symptom-${id}`);
+export const conditionName = (id: string): string => say(`condition-${id}`);
+
+// --- numbers ---
+
+/** At most two decimals, and no trailing zeros: 12, 7.5, 2.25. */
+export function numberWords(value: number): string {
+  return new Intl.NumberFormat(LANGUAGE, { maximumFractionDigits: 2 }).format(value);
+}
+
+export const weightWords = (weight: Weight): string =>
+  say('load-weight', { value: numberWords(weight.value), unit: say(`unit-${weight.unit}`) });
+
+/** A load in full: `12 kg`, `two of 8 kg`, `no load`. */
+export function loadWords(load: Load): string {
+  switch (load.make) {
+    case 'nothing':
+      return say('load-nothing');
+    case 'one':
+      return weightWords(load.weight);
+    case 'pair':
+      return say('load-pair', { each: weightWords(load.weight) });
+    case 'barbell':
+      return load.plates.length === 0
+        ? say('load-bar-empty', { bar: weightWords(load.bar) })
+        : say('load-bar', { bar: weightWords(load.bar), side: load.plates.map(weightWords).join(' + ') });
+    case 'bands':
+      return say('load-bands', { bands: load.bands.map((b) => b.name).join(' + ') });
+    case 'assist':
+      return say('load-assist', { bands: load.bands.map((b) => b.name).join(' + ') });
+  }
+}
+
+/** The same load for a large numeral: the number, and what stands small beside it. Without a number, the words. */
+export function loadParts(load: Load): { big: string; small: string } {
+  switch (load.make) {
+    case 'nothing':
+      return { big: say('load-none-short'), small: '' };
+    case 'one':
+      return { big: numberWords(load.weight.value), small: say(`unit-${load.weight.unit}`) };
+    case 'pair':
+      return {
+        big: numberWords(load.weight.value),
+        small: say('load-each', { unit: say(`unit-${load.weight.unit}`) }),
+      };
+    case 'barbell': {
+      // Both sides bear the same plates. Mixed units are summed in the bar's own unit only when all agree.
+      const same = load.plates.every((p) => p.unit === load.bar.unit);
+      if (!same) return { big: loadWords(load), small: '' };
+      const total = load.plates.reduce((sum, p) => sum + 2 * p.value, load.bar.value);
+      return { big: numberWords(total), small: say('load-total', { unit: say(`unit-${load.bar.unit}`) }) };
+    }
+    case 'bands':
+    case 'assist':
+      return { big: load.bands.map((b) => b.name).join(' + '), small: say(`load-${load.make}-short`) };
+  }
+}
+
+/** Two loads are the same thing to hold. The shell builds both, so their fields come in one order. */
+export const sameLoad = (a: Load, b: Load): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+export function targetWords(target: Target, perSide = false): string {
+  return say(perSide ? `target-${target.by}-side` : `target-${target.by}`, { count: target.count });
+}
+
+/** Reps or seconds with the load, as one phrase: `10 reps, 12 kg`. */
+export function doseWords(target: Target, load: Load, perSide = false): string {
+  const amount = targetWords(target, perSide);
+  return load.make === 'nothing' ? amount : say('dose', { amount, load: loadWords(load) });
+}
+
+export const tempoWords = (tempo: Tempo): string =>
+  say(tempo.pause > 0 ? 'tempo-pause' : 'tempo', { down: tempo.down, pause: tempo.pause, up: tempo.up });
+
+export function reserveWords(reserve: Reserve): string {
+  return say(reserve.said === 'exactly' ? 'reserve-exactly' : 'reserve-at-least', { count: reserve.reps });
+}
+
+export function amountWords(amount: SymptomAmount): string {
+  return amount.form === 'pain' ? say('amount-pain', { value: amount.value }) : say(`amount-${amount.form}`);
+}
+
+// --- days ---
+
+/** A local day (`2026-03-05`) as a Date at noon, so that no zone moves it to another day. */
+export const dayOf = (iso: string): Date => new Date(`${iso.slice(0, 10)}T12:00:00`);
+
+/** `Thursday 5 March`, with the year when it is not the year of `today`. */
+export function dayWords(iso: string, today?: string): string {
+  const day = dayOf(iso);
+  const now = today ? dayOf(today) : new Date();
+  const days = Math.round((now.getTime() - day.getTime()) / 86_400_000);
+  if (today && days === 0) return say('day-today');
+  if (today && days === 1) return say('day-yesterday');
+  const sameYear = day.getFullYear() === now.getFullYear();
+  return day.toLocaleDateString(LANGUAGE, {
+    weekday: 'long',
+    day: 'numeric',
+    month: 'long',
+    ...(sameYear ? {} : { year: 'numeric' }),
+  });
+}
+
+/** `5 Mar`, for lists and axes. */
+export const dayShort = (iso: string): string =>
+  dayOf(iso).toLocaleDateString(LANGUAGE, { day: 'numeric', month: 'short' });
+
+const ageArgs = (age: Age): Args => ({ weeks: age.weeks, days: age.days });
+
+export function stageWords(stage: StageOn): string {
+  switch (stage.stage) {
+    case 'pregnant':
+      if (!stage.age) return say('stage-pregnant');
+      return say(stage.age.days ? 'stage-pregnant-days' : 'stage-pregnant-weeks', ageArgs(stage.age));
+    case 'postpartum':
+      return say('stage-postpartum', ageArgs(stage.age));
+    case 'after_loss':
+      return say('stage-after-loss', ageArgs(stage.age));
+    case 'neither':
+      return say('stage-neither');
+  }
+}
+
+// --- reasons and errors ---
+
+export function factArg(fact: Fact): FluentVariable {
+  switch (fact.is) {
+    case 'number':
+      return fact.value;
+    case 'load':
+      return loadWords(fact.value);
+    case 'day':
+      return dayWords(fact.value);
+    case 'ladder':
+      return ladderName(fact.value);
+    case 'variant':
+      return variantName(fact.value);
+    case 'symptom':
+      return symptomName(fact.value);
+    case 'condition':
+      return conditionName(fact.value);
+    case 'words':
+      return fact.value;
+  }
+}
+
+export const factArgs = (facts: Record<string, Fact>): Args =>
+  Object.fromEntries(Object.entries(facts).map(([name, fact]) => [name, factArg(fact)]));
+
+export const reasonWords = (reason: Reason): string => say(`reason-${reason.code}`, factArgs(reason.facts));
+
+/** What happened and what to do, in the language of the screen if it knows the code, else as the shell said it. */
+export function errorWords(error: ErrorView): { what: string; remedy: string } {
+  const id = `error-${error.code.replaceAll('_', '-')}`;
+  return {
+    what: has(id) ? say(id, { detail: error.message }) : error.message,
+    remedy: has(`${id}.remedy`) ? say(`${id}.remedy`, { detail: error.remedy }) : error.remedy,
+  };
+}
