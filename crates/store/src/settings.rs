@@ -1,0 +1,45 @@
+//! Settings: local to this profile, no part of the log, never sent.
+
+use crate::{Store, StoreError};
+use rusqlite::OptionalExtension as _;
+
+impl Store {
+    /// A setting, if it was ever set.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn setting(&self, key: &str) -> Result<Option<String>, StoreError> {
+        self.read(|conn| {
+            Ok(conn
+                .prepare_cached("SELECT value FROM settings WHERE key = ?1")?
+                .query_row([key], |row| row.get(0))
+                .optional()?)
+        })
+    }
+
+    /// Sets a setting.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn set_setting(&mut self, key: &str, value: &str) -> Result<(), StoreError> {
+        self.change(|tx| {
+            tx.prepare_cached(
+                "INSERT INTO settings (key, value) VALUES (?1, ?2)
+                 ON CONFLICT (key) DO UPDATE SET value = excluded.value",
+            )?
+            .execute([key, value])?;
+            Ok(())
+        })
+    }
+
+    /// Forgets a setting; it may never have been set.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn clear_setting(&mut self, key: &str) -> Result<(), StoreError> {
+        self.change(|tx| {
+            tx.execute("DELETE FROM settings WHERE key = ?1", [key])?;
+            Ok(())
+        })
+    }
+}
