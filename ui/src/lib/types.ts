@@ -102,6 +102,7 @@ export type { SetDone } from '../bindings/SetDone';
 export type { SetForm } from '../bindings/SetForm';
 export type { SetLogView } from '../bindings/SetLogView';
 export type { Shelf } from '../bindings/Shelf';
+export type { Side } from '../bindings/Side';
 export type { SkipWhy } from '../bindings/SkipWhy';
 export type { Slot } from '../bindings/Slot';
 export type { SlotId } from '../bindings/SlotId';

@@ -1,0 +1,4 @@
+# Train: before, during and after a session.
+
+figure-play = { $name }: show the movement
+figure-still = { $name }

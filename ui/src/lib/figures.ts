@@ -1,0 +1,40 @@
+// Which movement draws which variant of the catalogue.
+import type { Movement } from './figure';
+import { floor } from './movements/floor';
+import { seatedAndHanging } from './movements/seated';
+import { standing } from './movements/standing';
+
+export const movements: Record<string, Movement> = { ...standing, ...floor, ...seatedAndHanging };
+
+/** The plainest movement of each ladder, for a variant that this version does not know. */
+const PLAIN: Record<string, string> = {
+  squat: 'squat-free',
+  hinge: 'hinge-one-dumbbell',
+  'offset-hinge': 'offset-hinge-loaded',
+  bridge: 'bridge-two-legs',
+  'split-squat': 'split-squat-full',
+  'step-up': 'step-up-20',
+  'push-up': 'push-up-counter',
+  'chest-press': 'chest-press-incline-pair',
+  'overhead-press': 'overhead-press-standing',
+  row: 'row-hinged',
+  'vertical-pull': 'vertical-pull-band',
+  carry: 'carry-two-hands',
+  'side-plank': 'side-plank-kneeling',
+  'dead-bug': 'dead-bug-heel-slide',
+  'press-out': 'press-out-standing',
+  'hip-abduction': 'hip-abduction-side-lying',
+  breathing: 'breathing-seated',
+};
+
+/** The movement of a variant; failing that the plainest of its ladder; failing that none. */
+export function movementOf(variant: string, ladder?: string): Movement | undefined {
+  const own = movements[variant];
+  if (own) return own;
+  // Built-in ids begin with their ladder's; the longest that fits is the right one (offset-hinge before hinge).
+  const guess = Object.keys(PLAIN)
+    .filter((id) => variant.startsWith(`${id}-`))
+    .sort((a, b) => b.length - a.length)[0];
+  const plain = PLAIN[ladder ?? ''] ?? PLAIN[guess ?? ''];
+  return plain ? movements[plain] : undefined;
+}
