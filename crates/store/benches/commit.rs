@@ -1,1 +1,2 @@
+//! To be measured.
 fn main() {}

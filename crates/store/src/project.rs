@@ -173,9 +173,9 @@ fn set(
         None => (None, false),
     };
     conn.prepare_cached(
-        "INSERT INTO sets (record, person, run, amends, slot, round, ladder, variant, external_kg,
-           reps, seconds, reserve, reserve_open, purpose, stopped)
-         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15)",
+        "INSERT INTO sets (record, person, run, amends, slot, round, side, ladder, variant,
+           external_kg, reps, seconds, reserve, reserve_open, purpose, stopped)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16)",
     )?
     .execute(params![
         record.id.to_string(),
@@ -184,6 +184,7 @@ fn set(
         amends.map(|r| r.to_string()),
         done.slot.as_str(),
         done.round,
+        done.side.as_ref().map(word),
         done.ladder.as_str(),
         done.variant.as_str(),
         external,

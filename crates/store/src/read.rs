@@ -1,6 +1,6 @@
 //! Reading the log and its projections.
 
-use crate::rows::{MarkRow, SessionRow, SetRow, maybe_parsed, maybe_uuid, parsed, said, uuid};
+use crate::rows::{MarkRow, SessionRow, SetRow, maybe_parsed, maybe_said, maybe_uuid, parsed, said, uuid};
 use crate::{Store, StoreError};
 use chrono::{DateTime, NaiveDate, Utc};
 use newel_engine::ids::{
@@ -248,7 +248,7 @@ impl Store {
             list(
                 conn,
                 "SELECT s.record, s.run, s.day, s.programme, s.revision, s.session,
-                   (SELECT count(*) FROM sets d WHERE d.run = s.run AND d.amends IS NULL AND NOT EXISTS
+                   (SELECT count(DISTINCT d.slot || ' ' || d.round) FROM sets d WHERE d.run = s.run AND d.amends IS NULL AND NOT EXISTS
                      (SELECT 1 FROM amendments a WHERE a.target = d.record AND a.what = 'withdrawal')),
                    EXISTS (SELECT 1 FROM session_ends e WHERE e.run = s.run AND e.amends IS NULL AND NOT EXISTS
                      (SELECT 1 FROM amendments a WHERE a.target = e.record AND a.what = 'withdrawal'))
@@ -280,8 +280,8 @@ impl Store {
             list(
                 conn,
                 "SELECT d.record, d.amends, d.run,
-                   (SELECT min(s.day) FROM sessions s WHERE s.run = d.run), d.slot, d.round, d.ladder,
-                   d.variant, d.external_kg, d.reps, d.seconds, d.reserve, d.reserve_open, d.purpose, d.stopped,
+                   (SELECT min(s.day) FROM sessions s WHERE s.run = d.run), d.slot, d.round, d.side,
+                   d.ladder, d.variant, d.external_kg, d.reps, d.seconds, d.reserve, d.reserve_open, d.purpose, d.stopped,
                    EXISTS (SELECT 1 FROM amendments a WHERE a.target = d.record AND a.what = 'withdrawal'),
                    (SELECT count(*) FROM amendments a WHERE a.target = d.record AND a.what = 'correction')
                  FROM sets d JOIN records r ON r.id = d.record
@@ -314,8 +314,8 @@ impl Store {
 }
 
 fn set_row(row: &Row<'_>) -> rusqlite::Result<SetRow> {
-    let reserve: Option<u8> = row.get(11)?;
-    let open: bool = row.get(12)?;
+    let reserve: Option<u8> = row.get(12)?;
+    let open: bool = row.get(13)?;
     Ok(SetRow {
         record: RecordId(uuid(row, 0)?),
         amends: maybe_uuid(row, 1)?.map(RecordId),
@@ -323,16 +323,17 @@ fn set_row(row: &Row<'_>) -> rusqlite::Result<SetRow> {
         day: maybe_parsed(row, 3)?,
         slot: SlotId(row.get(4)?),
         round: row.get(5)?,
-        ladder: LadderId(row.get(6)?),
-        variant: VariantId(row.get(7)?),
-        external_kg: row.get(8)?,
-        reps: row.get(9)?,
-        seconds: row.get(10)?,
+        side: maybe_said(row, 6)?,
+        ladder: LadderId(row.get(7)?),
+        variant: VariantId(row.get(8)?),
+        external_kg: row.get(9)?,
+        reps: row.get(10)?,
+        seconds: row.get(11)?,
         reserve: reserve.map(|reps| if open { Reserve::AtLeast(reps) } else { Reserve::Exactly(reps) }),
-        purpose: said(row, 13)?,
-        stopped: row.get(14)?,
-        withdrawn: row.get(15)?,
-        corrections: row.get(16)?,
+        purpose: said(row, 14)?,
+        stopped: row.get(15)?,
+        withdrawn: row.get(16)?,
+        corrections: row.get(17)?,
     })
 }
 

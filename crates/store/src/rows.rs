@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 use newel_engine::ids::{
     LadderId, PersonId, PlanSessionId, ProgrammeId, RecordId, RunId, SlotId, SymptomId, VariantId,
 };
-use newel_engine::record::{Purpose, Reserve, SymptomAmount};
+use newel_engine::record::{Purpose, Reserve, Side, SymptomAmount};
 use rusqlite::Row;
 use rusqlite::types::Type;
 use serde::Serialize;
@@ -27,7 +27,7 @@ pub struct SessionRow {
     pub revision: u32,
     /// Planned session.
     pub session: PlanSessionId,
-    /// Sets logged and not taken back; a corrected set counts once.
+    /// Sets logged and not taken back: places (slot and round) with one, so that two sides count once.
     pub sets: u32,
     /// True when its end was recorded and not taken back.
     pub ended: bool,
@@ -48,6 +48,8 @@ pub struct SetRow {
     pub slot: SlotId,
     /// Round, from 0.
     pub round: u8,
+    /// The side, where one side works at a time.
+    pub side: Option<Side>,
     /// Ladder.
     pub ladder: LadderId,
     /// Variant.
@@ -132,6 +134,12 @@ pub(crate) fn said<T: DeserializeOwned>(row: &Row<'_>, column: usize) -> rusqlit
     let word: String = row.get(column)?;
     serde_json::from_value(serde_json::Value::String(word))
         .map_err(|e| rusqlite::Error::FromSqlConversionFailure(column, Type::Text, Box::new(e)))
+}
+
+/// A column that may hold such a word.
+pub(crate) fn maybe_said<T: DeserializeOwned>(row: &Row<'_>, column: usize) -> rusqlite::Result<Option<T>> {
+    let word: Option<String> = row.get(column)?;
+    word.map(|_| said(row, column)).transpose()
 }
 
 /// A column that holds an id.

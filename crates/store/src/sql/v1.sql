@@ -94,6 +94,7 @@ CREATE TABLE sets (
   amends TEXT,
   slot TEXT NOT NULL,
   round INTEGER NOT NULL,
+  side TEXT,
   ladder TEXT NOT NULL,
   variant TEXT NOT NULL,
   external_kg REAL,

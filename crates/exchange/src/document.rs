@@ -1,0 +1,115 @@
+//! What the two kinds of file hold. The field names are frozen with format version 1.
+
+use chrono::{DateTime, FixedOffset};
+use newel_engine::ids::{DeviceId, PersonId};
+use newel_engine::programme::{Programme, Start};
+use newel_engine::record::{Record, Versions};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// The format version that this program writes, and the newest that it reads.
+pub(crate) const VERSION: u32 = 1;
+
+/// A kind of file.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Kind {
+    /// What a client trained: client to coach.
+    Log,
+    /// What a coach wrote: coach to client.
+    Plan,
+}
+
+impl Kind {
+    /// Its name in the envelope.
+    #[must_use]
+    pub const fn format(self) -> &'static str {
+        match self {
+            Self::Log => "newel.log",
+            Self::Plan => "newel.plan",
+        }
+    }
+}
+
+/// A file as it was read.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Document {
+    /// A log file.
+    Log(LogDocument),
+    /// A plan file.
+    Plan(Box<PlanDocument>),
+}
+
+impl Document {
+    /// Its kind.
+    #[must_use]
+    pub const fn kind(&self) -> Kind {
+        match self {
+            Self::Log(_) => Kind::Log,
+            Self::Plan(_) => Kind::Plan,
+        }
+    }
+
+    /// The person it is about.
+    #[must_use]
+    pub const fn person(&self) -> PersonId {
+        match self {
+            Self::Log(log) => log.person,
+            Self::Plan(plan) => plan.person,
+        }
+    }
+
+    /// Its record lines, verbatim.
+    #[must_use]
+    pub fn lines(&self) -> &[String] {
+        match self {
+            Self::Log(log) => &log.lines,
+            Self::Plan(plan) => &plan.lines,
+        }
+    }
+}
+
+/// What a log file holds: records about one person.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct LogDocument {
+    /// The person that every record is about.
+    pub person: PersonId,
+    /// Her name, as she wants to be called.
+    pub name: String,
+    /// The device that wrote the file.
+    pub device: DeviceId,
+    /// When the file was written.
+    pub made_at: DateTime<FixedOffset>,
+    /// The versions of engine, catalogue and rule pack that wrote it.
+    pub versions: Versions,
+    /// Records, byte for byte as they stand in the log. Chain and numbers are the reader's to check.
+    #[serde(with = "crate::verbatim")]
+    #[schemars(with = "Vec<Record>")]
+    pub lines: Vec<String>,
+}
+
+/// What a plan file holds: a programme for one person, and what the coach recorded about her.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct PlanDocument {
+    /// The person that it is for.
+    pub person: PersonId,
+    /// Her name, as the coach has it.
+    pub person_name: String,
+    /// The coach's name.
+    pub coach_name: String,
+    /// The device that wrote the file.
+    pub coach_device: DeviceId,
+    /// Counts up with each plan file for this person; the highest one holds.
+    pub sequence: u64,
+    /// When the file was written.
+    pub made_at: DateTime<FixedOffset>,
+    /// The programme; absent when the file brings answers alone and the programme stays.
+    pub programme: Option<Programme>,
+    /// Where she starts on ladders.
+    pub starts: Vec<Start>,
+    /// The coach's records about this person, byte for byte as they stand in the coach's log.
+    #[serde(with = "crate::verbatim")]
+    #[schemars(with = "Vec<Record>")]
+    pub lines: Vec<String>,
+}
