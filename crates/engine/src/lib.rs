@@ -5,14 +5,21 @@
 //! proposal on every device, bit for bit.
 
 pub mod catalogue;
+pub mod flow;
+pub mod ground;
+pub mod history;
 pub mod ids;
 pub mod kit;
 pub mod programme;
 pub mod proposal;
 pub mod reason;
 pub mod record;
+pub mod review;
 pub mod rules;
 pub mod stage;
+pub mod state;
+pub mod strength;
+pub mod symptom;
 pub mod units;
 
 /// Version of the engine; it stands in every shown proposal.

@@ -325,6 +325,11 @@ impl RulePack {
                 return wrong(format!("{}: a red kind, and only one, has an urgency", kind.id));
             }
         }
+        for (rule, name) in NUMBERS_USED {
+            if !map.get(&RuleId::from(*rule)).is_some_and(|r| r.numbers.contains_key(*name)) {
+                return wrong(format!("{rule} lacks its number {name}"));
+            }
+        }
         for id in [UNSAID_KIND, OTHER_KIND] {
             if !seen.contains(&SymptomId::from(id)) {
                 return wrong(format!("the kind {id} is missing"));
@@ -343,6 +348,13 @@ impl RulePack {
     #[must_use]
     pub fn rule(&self, id: &str) -> Option<&Rule> {
         self.rules.get(&RuleId::from(id))
+    }
+
+    /// A number of a rule. Every name that the engine asks for is checked when the pack is read, so a
+    /// missing one cannot occur later; it would read as NaN, and nothing that is NaN is ever proposed.
+    #[must_use]
+    pub fn number(&self, rule: &str, name: &str) -> f64 {
+        self.rule(rule).and_then(|r| r.numbers.get(name)).copied().unwrap_or(f64::NAN)
     }
 
     /// All rules.
@@ -403,3 +415,57 @@ impl RulePack {
 pub const UNSAID_KIND: &str = "not-sure";
 /// Something else, in her own words.
 pub const OTHER_KIND: &str = "something-else";
+
+/// Numbers that the engine asks for.
+const NUMBERS_USED: &[(&str, &str)] = &[
+    ("strength.report", "s0"),
+    ("strength.report", "s1"),
+    ("strength.day", "sigma"),
+    ("strength.drift", "fade_days"),
+    ("strength.drift", "early_per_day"),
+    ("strength.drift", "late_per_day"),
+    ("strength.drift", "slope_per_day"),
+    ("strength.slope", "sd"),
+    ("strength.slope", "min"),
+    ("strength.slope", "max"),
+    ("strength.fatigue", "reps_per_set"),
+    ("strength.start", "sd"),
+    ("strength.start", "margin"),
+    ("strength.body", "assumed_kg"),
+    ("load.target", "slack"),
+    ("load.target", "alpha"),
+    ("load.target", "floor_below_target"),
+    ("load.step", "share"),
+    ("load.step", "days"),
+    ("load.big-step", "exposures"),
+    ("load.big-step", "alone_over_target"),
+    ("load.lay-off", "days_1"),
+    ("load.lay-off", "share_1"),
+    ("load.lay-off", "days_2"),
+    ("load.lay-off", "share_2"),
+    ("load.lay-off", "more_reserve"),
+    ("load.first", "finding_sets"),
+    ("load.first", "finding_from_week"),
+    ("load.lighter-now", "chance"),
+    ("load.kit-gap", "over_target"),
+    ("load.kit-gap", "more_reps"),
+    ("level.up", "exposures"),
+    ("level.up", "over_target"),
+    ("level.up", "more_reps"),
+    ("level.back-up", "exposures"),
+    ("level.back-up", "share"),
+    ("progress.reps", "step_reps"),
+    ("progress.reps", "step_seconds"),
+    ("symptom.lowest", "share"),
+    ("symptom.pelvic-floor-twice", "marks"),
+    ("symptom.left-out", "pain"),
+    ("position.supine", "from_week"),
+    ("impact.wait", "from_week"),
+    ("today.tired", "more_reserve"),
+    ("today.unwell", "more_reserve"),
+    ("today.unwell", "sets"),
+    ("session.short", "minutes"),
+    ("session.set-up", "seconds_per_set"),
+    ("session.set-up", "seconds_per_rep"),
+    ("fresh.start", "reserve"),
+];

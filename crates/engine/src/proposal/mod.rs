@@ -1,5 +1,15 @@
 //! What to train next: gate, then level, then load, each with its reasons (DESIGN 5.3 to 5.6).
 
+mod effort;
+mod level;
+mod load;
+mod session;
+mod today;
 mod types;
 
+pub use effort::Effort;
+pub use level::ready_for_more;
+pub use load::{LoadCase, Pick};
+pub use session::{Bench, Inputs, next_session};
+pub use today::{SetPlan, Turn};
 pub use types::{Gate, Offer, Outcome, Prescription, Proposal, SessionProposal, Target};

@@ -1,0 +1,244 @@
+//! The order of a session's sets, where she is in it, and how long it takes. A pure function of the
+//! log, so that a restart goes on at the right card.
+
+use crate::history::Run;
+use crate::ids::{RecordId, SlotId};
+use crate::programme::{Amount, Block, BlockForm, PlanSession};
+use crate::proposal::{Bench, SetPlan, Turn};
+use crate::record::{SetDone, Side};
+use crate::rules::RulePack;
+use chrono::{DateTime, Duration, FixedOffset};
+use std::collections::BTreeMap;
+
+/// How a step stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum StepState {
+    /// Its set was done.
+    Done,
+    /// It was left out, or its slot is over for today.
+    Skipped,
+    /// It is the set in hand.
+    Now,
+    /// It comes later.
+    Ahead,
+}
+
+/// One set of the session.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Step {
+    /// Index of its block.
+    pub block: usize,
+    /// Its slot.
+    pub slot: SlotId,
+    /// Its round, from 0.
+    pub round: u8,
+    /// Its side, where one side works at a time.
+    pub side: Option<Side>,
+    /// How it stands.
+    pub state: StepState,
+}
+
+/// A rest that is due.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Rest {
+    /// The set after which it runs.
+    pub after: RecordId,
+    /// When it ends.
+    pub until: DateTime<FixedOffset>,
+    /// Its length in seconds.
+    pub seconds: u16,
+}
+
+/// Where she is in a session.
+#[derive(Clone, Debug)]
+pub struct Flow {
+    /// All sets in order.
+    pub steps: Vec<Step>,
+    /// What each slot asks for now.
+    pub turns: BTreeMap<SlotId, Turn>,
+    /// The set in hand, as an index into `steps`.
+    pub now: Option<usize>,
+    /// The rest before it.
+    pub rest: Option<Rest>,
+}
+
+impl Flow {
+    /// Works out where a run stands.
+    #[must_use]
+    pub fn of(bench: &Bench<'_>, session: &PlanSession, run: &Run) -> Self {
+        let mut steps = Vec::new();
+        let mut turns = BTreeMap::new();
+        for block in &session.blocks {
+            for slot in &block.slots {
+                turns.insert(slot.id.clone(), bench.turn(block, slot));
+            }
+        }
+        for (index, block) in session.blocks.iter().enumerate() {
+            for round in 0..block.rounds {
+                for slot in &block.slots {
+                    let Some(shown) = run.prescription(&slot.id) else { continue };
+                    if round >= shown.sets {
+                        continue;
+                    }
+                    let turn = turns.get(&slot.id);
+                    let per_side = match turn {
+                        Some(Turn::Do(plan)) => plan.per_side,
+                        Some(Turn::Over(_)) | None => false,
+                    };
+                    let over = matches!(turn, Some(Turn::Over(_)) | None);
+                    let done: Vec<&SetDone> = run
+                        .sets
+                        .iter()
+                        .map(|e| &e.set)
+                        .filter(|s| s.slot == slot.id && s.round == round)
+                        .collect();
+                    let skipped = run.skips.iter().any(|s| s.slot == slot.id && s.round == round);
+                    // A round that was begun on one side before the option changed counts as done.
+                    let whole = done.iter().any(|s| s.side.is_none()) || (!per_side && !done.is_empty());
+                    let sides: &[Option<Side>] =
+                        if (per_side && !whole) || done.iter().any(|s| s.side.is_some()) {
+                            &[Some(Side::Left), Some(Side::Right)]
+                        } else {
+                            &[None]
+                        };
+                    for side in sides {
+                        let state = if whole && side.is_none() || done.iter().any(|s| s.side == *side) {
+                            StepState::Done
+                        } else if skipped || over || whole {
+                            StepState::Skipped
+                        } else {
+                            StepState::Ahead
+                        };
+                        steps.push(Step { block: index, slot: slot.id.clone(), round, side: *side, state });
+                    }
+                }
+            }
+        }
+        let now = if run.ended.is_some() {
+            None
+        } else {
+            steps.iter().position(|s| s.state == StepState::Ahead)
+        };
+        if let Some(step) = now.and_then(|i| steps.get_mut(i)) {
+            step.state = StepState::Now;
+        }
+        let rest = now.and_then(|i| rest_before(&session.blocks, &steps, i, run));
+        Self { steps, turns, now, rest }
+    }
+
+    /// The set in hand.
+    #[must_use]
+    pub fn plan(&self, index: usize) -> Option<&SetPlan> {
+        match self.turns.get(&self.steps.get(index)?.slot)? {
+            Turn::Do(plan) => Some(plan),
+            Turn::Over(_) => None,
+        }
+    }
+}
+
+/// Rest is due when the last thing logged was a set, and the set in hand is not its other side.
+fn rest_before(blocks: &[Block], steps: &[Step], now: usize, run: &Run) -> Option<Rest> {
+    let last = run.sets.last()?;
+    let next = steps.get(now)?;
+    let last_step = steps.iter().find(|s| {
+        s.slot == last.set.slot && s.round == last.set.round && (s.side == last.set.side || s.side.is_none())
+    })?;
+    if last_step.slot == next.slot && last_step.round == next.round {
+        return None;
+    }
+    let block = blocks.get(last_step.block)?;
+    let same_round = last_step.block == next.block && last_step.round == next.round;
+    let seconds = if same_round { block.rest_between_seconds } else { block.rest_seconds };
+    (seconds > 0).then(|| Rest {
+        after: last.record,
+        until: last.at + Duration::seconds(i64::from(seconds)),
+        seconds,
+    })
+}
+
+/// Seconds that a set takes, by its tempo if it has one.
+fn set_seconds(rules: &RulePack, amount: Amount, tempo: Option<crate::programme::Tempo>, sides: f64) -> f64 {
+    let work = match amount {
+        Amount::Reps { low, high } => {
+            let rep = tempo.map_or(rules.number("session.set-up", "seconds_per_rep"), |t| {
+                f64::from(t.down) + f64::from(t.pause) + f64::from(t.up)
+            });
+            (f64::from(low) + f64::from(high)) / 2.0 * rep
+        }
+        Amount::Seconds { low, high } => (f64::from(low) + f64::from(high)) / 2.0,
+    };
+    work * sides + rules.number("session.set-up", "seconds_per_set")
+}
+
+/// Seconds that one round of a block takes, with its rest.
+fn round_seconds(bench: &Bench<'_>, block: &Block) -> f64 {
+    let rules = bench.inputs.rules;
+    let work: f64 = block
+        .slots
+        .iter()
+        .map(|slot| {
+            let per_side = bench
+                .run()
+                .and_then(|r| r.prescription(&slot.id))
+                .and_then(|p| bench.inputs.catalogue.place(&p.variant))
+                .is_some_and(|p| p.variant.per_side);
+            set_seconds(rules, slot.dose.amount, slot.dose.tempo, if per_side { 2.0 } else { 1.0 })
+        })
+        .sum();
+    let between = f64::from(block.rest_between_seconds)
+        * f64::from(u32::try_from(block.slots.len().saturating_sub(1)).unwrap_or(0));
+    work + between + f64::from(block.rest_seconds)
+}
+
+/// Estimated minutes of a whole session.
+#[must_use]
+pub fn minutes(bench: &Bench<'_>, session: &PlanSession) -> u16 {
+    let seconds: f64 = session.blocks.iter().map(|b| round_seconds(bench, b) * f64::from(b.rounds)).sum();
+    libm::ceil(seconds / 60.0).clamp(1.0, 600.0) as u16
+}
+
+/// The sets that the ten-minute version leaves out, as (slot, round) of steps still ahead: finishers
+/// first, then rounds from the last one back, then blocks from the last one back. The first round of
+/// the first block still to do always stays.
+#[must_use]
+pub fn left_out_when_short(bench: &Bench<'_>, session: &PlanSession, flow: &Flow) -> Vec<(SlotId, u8)> {
+    let budget = bench.inputs.rules.number("session.short", "minutes") * 60.0;
+    let ahead = |block: usize, round: u8| {
+        flow.steps.iter().any(|s| {
+            s.block == block
+                && s.round == round
+                && matches!(s.state, StepState::Now | StepState::Ahead)
+        })
+    };
+    // Rounds still to do, in the order in which they are kept: first rounds of every block, then
+    // second rounds, and so on; a finisher comes last of all.
+    let mut rounds: Vec<(bool, u8, usize)> = Vec::new();
+    for (index, block) in session.blocks.iter().enumerate() {
+        for round in 0..block.rounds {
+            if ahead(index, round) {
+                rounds.push((block.form == BlockForm::Finisher, round, index));
+            }
+        }
+    }
+    rounds.sort_unstable();
+    let mut spent = 0.0;
+    let mut left_out = Vec::new();
+    for (position, (_, round, index)) in rounds.into_iter().enumerate() {
+        let Some(block) = session.blocks.get(index) else { continue };
+        let cost = round_seconds(bench, block);
+        if position == 0 || spent + cost <= budget {
+            spent += cost;
+        } else {
+            for step in flow.steps.iter().filter(|s| {
+                s.block == index
+                    && s.round == round
+                    && matches!(s.state, StepState::Now | StepState::Ahead)
+            }) {
+                if !left_out.contains(&(step.slot.clone(), round)) {
+                    left_out.push((step.slot.clone(), round));
+                }
+            }
+        }
+    }
+    left_out
+}

@@ -1,0 +1,321 @@
+//! What is allowed on a day: her kit, her stage, her conditions, the coach's restrictions.
+
+use crate::catalogue::{Catalogue, Caution, Ladder, Loading, Pattern, Place, Position, Variant};
+use crate::history::{History, Intake, Restriction};
+use crate::ids::ConditionId;
+use crate::kit::{Kit, Load};
+use crate::programme::LevelSpan;
+use crate::reason::{Fact, Reason, ReasonCode};
+use crate::record::RestrictionKind;
+use crate::rules::{EffortRule, RulePack, StageName};
+use crate::stage::{BirthMode, StageOn};
+use chrono::{DateTime, FixedOffset, NaiveDate};
+
+/// The ground that a proposal stands on.
+#[derive(Clone, Debug)]
+pub struct Ground<'a> {
+    /// Catalogue.
+    pub catalogue: &'a Catalogue,
+    /// Rule pack.
+    pub rules: &'a RulePack,
+    /// The local day.
+    pub day: NaiveDate,
+    /// Her kit.
+    pub kit: Kit,
+    /// Her stage on the day.
+    pub stage: StageOn,
+    /// Her intake.
+    pub intake: Intake,
+    /// Restrictions in force.
+    pub restrictions: Vec<Restriction>,
+    /// What asks for a clearance that has not been given.
+    pub clearance_waits: Option<ClearanceFor>,
+    /// True when nothing may be held for the rest of today, lying or seated.
+    pub unloaded_today: bool,
+}
+
+/// What asks for a clearance.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum ClearanceFor {
+    /// A caesarean or a severe tear.
+    Birth,
+    /// A condition.
+    Condition(ConditionId),
+}
+
+/// Why a variant is not open.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Bar {
+    /// Her kit cannot make it.
+    Kit,
+    /// The position waits or is over at this stage.
+    PositionByStage(Position),
+    /// Impact, too early after a birth.
+    ImpactByStage,
+    /// Nothing is held at this stage.
+    LoadByStage,
+    /// Breathing alone at this stage.
+    BreathingByStage,
+    /// A clearance is waited for.
+    Clearance,
+    /// A condition rules it out.
+    Condition(ConditionId),
+    /// The coach or a provider ruled it out.
+    Restriction(Restriction),
+    /// The slot does not span this level.
+    Span,
+    /// The rest of today is without load, lying or seated.
+    UnloadedToday,
+}
+
+impl<'a> Ground<'a> {
+    /// The ground on a day, from what was recorded up to `until` (all if `None`).
+    #[must_use]
+    pub fn of(
+        history: &History,
+        catalogue: &'a Catalogue,
+        rules: &'a RulePack,
+        day: NaiveDate,
+        until: Option<DateTime<FixedOffset>>,
+    ) -> Self {
+        let known = |at: DateTime<FixedOffset>| until.is_none_or(|u| at <= u);
+        let kit = history.kits.iter().rfind(|k| known(k.at)).map(|k| k.what.clone()).unwrap_or_default();
+        let recorded = history.stages.iter().rfind(|s| known(s.at)).map(|s| &s.what);
+        let stage = recorded.map_or(StageOn::Neither, |s| s.on(day));
+        let intake =
+            history.intakes.iter().rfind(|i| known(i.at)).map(|i| i.what.clone()).unwrap_or_default();
+        let restrictions = history
+            .restrictions
+            .iter()
+            .filter(|r| known(r.at) && r.what.until.is_none_or(|u| day <= u))
+            .map(|r| r.what.clone())
+            .collect();
+        // A clearance counts for what was there when it was given.
+        let cleared_since = |since: Option<NaiveDate>| {
+            history.clearances.iter().any(|c| known(c.at) && since.is_none_or(|s| c.what.on >= s))
+        };
+        let birth = match recorded {
+            Some(crate::stage::Stage::Postpartum { birth, mode, severe_tear }) => {
+                let asks = *severe_tear || *mode == BirthMode::Caesarean;
+                asks.then_some(*birth)
+            }
+            _ => None,
+        };
+        let clearance_waits = if birth.is_some() && !cleared_since(birth) {
+            Some(ClearanceFor::Birth)
+        } else {
+            intake
+                .conditions
+                .iter()
+                .find(|c| rules.condition(c).is_some_and(|r| r.needs_clearance))
+                .filter(|_| !cleared_since(None))
+                .map(|c| ClearanceFor::Condition(c.clone()))
+        };
+        Self {
+            catalogue,
+            rules,
+            day,
+            kit,
+            stage,
+            intake,
+            restrictions,
+            clearance_waits,
+            unloaded_today: false,
+        }
+    }
+
+    /// The effort rule of her stage on the day.
+    #[must_use]
+    pub fn effort(&self) -> Option<&'a EffortRule> {
+        let (name, week) = match self.stage {
+            // Undated, the later and stricter rule is taken.
+            StageOn::Pregnant { age, .. } => (StageName::Pregnant, age.map_or(28, |a| a.weeks)),
+            StageOn::Postpartum { age, .. } => (StageName::Postpartum, age.weeks),
+            StageOn::AfterLoss { age } => (StageName::AfterLoss, age.weeks),
+            StageOn::Neither => (StageName::Neither, 0),
+        };
+        self.rules.effort().iter().find(|e| {
+            e.stage == name && e.from_week <= week && e.before_week.is_none_or(|before| week < before)
+        })
+    }
+
+    /// Why a variant is not open today; `None` if it is.
+    #[must_use]
+    pub fn bar(&self, place: &Place<'_>, span: Option<LevelSpan>) -> Option<Bar> {
+        let v = place.variant;
+        let breathing = place.ladder.pattern == Pattern::Breathing;
+        if self.clearance_waits.is_some() && !breathing {
+            return Some(Bar::Clearance);
+        }
+        if self.unloaded_today
+            && !(matches!(v.loading, Loading::Body)
+                && matches!(
+                    v.position,
+                    Position::Seated | Position::SideLying | Position::Incline | Position::Supine
+                ))
+        {
+            return Some(Bar::UnloadedToday);
+        }
+        if let Some(rule) = self.effort() {
+            if rule.breathing_only && !breathing {
+                return Some(Bar::BreathingByStage);
+            }
+            if !rule.load_allowed && !matches!(v.loading, Loading::Body | Loading::Assist { .. }) {
+                return Some(Bar::LoadByStage);
+            }
+        }
+        if let Some(week) = self.stage.weeks_pregnant().or(self.stage.is_pregnant().then_some(40))
+            && v.position == Position::Supine
+            && f64::from(week) >= self.rules.number("position.supine", "from_week")
+        {
+            return Some(Bar::PositionByStage(v.position));
+        }
+        if let Some(week) = self.stage.weeks_after()
+            && v.cautions.contains(&Caution::Impact)
+            && f64::from(week) < self.rules.number("impact.wait", "from_week")
+        {
+            return Some(Bar::ImpactByStage);
+        }
+        for id in &self.intake.conditions {
+            if let Some(c) = self.rules.condition(id)
+                && (c.rules_out.iter().any(|x| v.cautions.contains(x))
+                    || c.rules_out_positions.contains(&v.position))
+            {
+                return Some(Bar::Condition(id.clone()));
+            }
+        }
+        for r in &self.restrictions {
+            let out = match &r.what {
+                RestrictionKind::Position { position } => v.position == *position,
+                RestrictionKind::Caution { caution } => v.cautions.contains(caution),
+                RestrictionKind::Variant { variant } => v.id == *variant,
+                RestrictionKind::LevelAbove { ladder, level } => {
+                    place.ladder.id == *ladder && place.level > usize::from(*level)
+                }
+                RestrictionKind::AllLoad => !matches!(v.loading, Loading::Body | Loading::Assist { .. }),
+            };
+            if out {
+                return Some(Bar::Restriction(r.clone()));
+            }
+        }
+        if v.needs.iter().any(|t| !self.kit.things.contains(t)) || self.loads(v).is_empty() {
+            return Some(Bar::Kit);
+        }
+        if span.is_some_and(|s| place.level < usize::from(s.low) || place.level > usize::from(s.high)) {
+            return Some(Bar::Span);
+        }
+        None
+    }
+
+    /// Variants of a ladder that are open today, easiest level first.
+    #[must_use]
+    pub fn open(&self, ladder: &'a Ladder, span: Option<LevelSpan>) -> Vec<Place<'a>> {
+        ladder
+            .levels
+            .iter()
+            .enumerate()
+            .flat_map(|(level, l)| l.variants.iter().map(move |variant| Place { ladder, level, variant }))
+            .filter(|place| self.bar(place, span).is_none())
+            .collect()
+    }
+
+    /// The reason that says why a variant is not open.
+    #[must_use]
+    pub fn bar_reason(&self, bar: &Bar, place: &Place<'_>) -> Reason {
+        let on = |code, rule: &str| {
+            Reason::new(self.rules, code, rule)
+                .with("variant", Fact::Variant(place.variant.id.clone()))
+                .with("ladder", Fact::Ladder(place.ladder.id.clone()))
+        };
+        let by_stage = |code| on(code, self.effort().map_or("effort.plain", |e| e.id.as_str()));
+        match bar {
+            Bar::Kit => on(ReasonCode::KitLacks, "kit.has"),
+            Bar::PositionByStage(_) => on(ReasonCode::PositionStage, "position.supine")
+                .number("week", self.stage.weeks_pregnant().map_or(0.0, f64::from)),
+            Bar::ImpactByStage => on(ReasonCode::PositionStage, "impact.wait")
+                .number("week", self.stage.weeks_after().map_or(0.0, f64::from)),
+            Bar::LoadByStage => by_stage(ReasonCode::StageUnloaded)
+                .number("week", self.stage.weeks_after().map_or(0.0, f64::from)),
+            Bar::BreathingByStage => by_stage(ReasonCode::StageBreathing)
+                .number("week", self.stage.weeks_after().map_or(0.0, f64::from)),
+            Bar::Clearance => on(ReasonCode::ClearanceWaits, "clearance.asked"),
+            Bar::Condition(id) => on(ReasonCode::ConditionRuledOut, &format!("condition.{id}"))
+                .with("condition", Fact::Condition(id.clone())),
+            Bar::Restriction(r) => {
+                on(ReasonCode::Restricted, "coach.set").with("note", Fact::Words(r.note.clone()))
+            }
+            Bar::Span => on(ReasonCode::CoachSet, "coach.set"),
+            Bar::UnloadedToday => on(ReasonCode::UnloadedToday, "symptom.pelvic-floor-twice"),
+        }
+    }
+
+    /// Loads that her kit can really make for a variant, lightest (most assistance) first, each
+    /// external load once.
+    #[must_use]
+    pub fn loads(&self, variant: &Variant) -> Vec<Load> {
+        let mut loads: Vec<Load> = match variant.loading {
+            Loading::Body => vec![Load::Nothing],
+            Loading::One => self
+                .kit
+                .dumbbells
+                .iter()
+                .filter(|d| d.weight.is_plausible())
+                .map(|d| Load::One { weight: d.weight })
+                .collect(),
+            Loading::Pair => self
+                .kit
+                .dumbbells
+                .iter()
+                .filter(|d| d.pair && d.weight.is_plausible())
+                .map(|d| Load::Pair { weight: d.weight })
+                .collect(),
+            Loading::Barbell => self.barbell_loads(),
+            Loading::Band { .. } => {
+                self.band_sets().into_iter().map(|bands| Load::Bands { bands }).collect()
+            }
+            Loading::Assist { .. } => {
+                self.band_sets().into_iter().map(|bands| Load::Assist { bands }).collect()
+            }
+        };
+        loads.retain(|l| variant.external(l).0.is_finite());
+        loads.sort_by(|a, b| variant.external(a).0.total_cmp(&variant.external(b).0));
+        loads.dedup_by(|a, b| (variant.external(a).0 - variant.external(b).0).abs() < 1e-9);
+        loads
+    }
+
+    fn barbell_loads(&self) -> Vec<Load> {
+        let Some(barbell) = &self.kit.barbell else { return Vec::new() };
+        if !barbell.bar.is_plausible() {
+            return Vec::new();
+        }
+        let plates: Vec<_> = barbell.plates.iter().filter(|p| p.weight.is_plausible()).take(8).collect();
+        // Every choice of the pairs she has: at most 2^8.
+        (0u32..1 << plates.len())
+            .map(|bits| Load::Barbell {
+                bar: barbell.bar,
+                plates: plates
+                    .iter()
+                    .enumerate()
+                    .filter(|(i, _)| bits >> i & 1 == 1)
+                    .map(|(_, p)| p.weight)
+                    .collect(),
+            })
+            .collect()
+    }
+
+    fn band_sets(&self) -> Vec<Vec<crate::kit::Band>> {
+        let bands: Vec<_> = self
+            .kit
+            .bands
+            .iter()
+            .filter(|b| b.at_100.0 > 0.0 && b.at_200.0 >= b.at_100.0 && b.at_200.0 <= 5000.0)
+            .collect();
+        let mut sets: Vec<Vec<_>> = bands.iter().map(|b| vec![(*b).clone()]).collect();
+        for (i, a) in bands.iter().enumerate() {
+            for b in bands.iter().skip(i + 1) {
+                sets.push(vec![(*a).clone(), (*b).clone()]);
+            }
+        }
+        sets
+    }
+}

@@ -1,0 +1,499 @@
+//! What happened: runs of sessions with their sets and marks, and the facts about the person.
+
+pub mod resolve;
+
+use crate::ids::{
+    ConditionId, LadderId, PlanSessionId, ProgrammeId, RecordId, RunId, SlotId, SymptomId, VariantId,
+};
+use crate::kit::{Kit, Load};
+use crate::programme::Start;
+use crate::proposal::{Prescription, SessionProposal};
+use crate::record::{
+    Baseline, HoldAnswer, NextDay, Payload, Profile, Readiness, Record, Reserve, RestrictionKind, SetDone,
+    SkipWhy, Symptom, SymptomAmount,
+};
+use crate::stage::Stage;
+use crate::units::Kg;
+use chrono::{DateTime, FixedOffset, NaiveDate};
+use resolve::{Resolved, Standing};
+
+/// A set that stands.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SetEntry {
+    /// Its record.
+    pub record: RecordId,
+    /// When it was logged.
+    pub at: DateTime<FixedOffset>,
+    /// What was done.
+    pub set: SetDone,
+    /// True if it was corrected.
+    pub corrected: bool,
+}
+
+/// A symptom mark that stands.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mark {
+    /// Its record.
+    pub record: RecordId,
+    /// When it was tapped.
+    pub at: DateTime<FixedOffset>,
+    /// The slot.
+    pub slot: Option<SlotId>,
+    /// The ladder.
+    pub ladder: Option<LadderId>,
+    /// The variant.
+    pub variant: Option<VariantId>,
+    /// The round, from 0.
+    pub round: Option<u8>,
+    /// True if marked at rest.
+    pub at_rest: bool,
+    /// What is known of it; the rivals if two devices described it.
+    pub symptoms: Vec<Symptom>,
+    /// What it said when its session was ended; a red flag among these stands.
+    pub confirmed: Vec<Symptom>,
+    /// True if it was taken back after its session had ended; only a red flag stands then.
+    pub taken_back: bool,
+}
+
+/// What she said before a session.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CheckIn {
+    /// Its record.
+    pub record: RecordId,
+    /// Readiness.
+    pub readiness: Readiness,
+    /// Symptoms since last time.
+    pub symptoms: Vec<Symptom>,
+}
+
+/// The end of a session.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Ended {
+    /// When.
+    pub at: DateTime<FixedOffset>,
+    /// Session effort, CR10.
+    pub effort: Option<u8>,
+    /// Minutes.
+    pub minutes: Option<u16>,
+    /// Note.
+    pub note: Option<String>,
+}
+
+/// An answer to the next-day question.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NextDayEntry {
+    /// Its record.
+    pub record: RecordId,
+    /// When it was given.
+    pub at: DateTime<FixedOffset>,
+    /// How it went.
+    pub answer: NextDay,
+    /// What was still there or new.
+    pub symptoms: Vec<Symptom>,
+}
+
+/// A set that was left out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Skip {
+    /// Its record.
+    pub record: RecordId,
+    /// The slot.
+    pub slot: SlotId,
+    /// The round, from 0.
+    pub round: u8,
+    /// Why.
+    pub why: SkipWhy,
+}
+
+/// One run of a session.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Run {
+    /// Id.
+    pub id: RunId,
+    /// When its first record was written.
+    pub started: DateTime<FixedOffset>,
+    /// Its local day.
+    pub day: NaiveDate,
+    /// Programme, revision and planned session; `None` if it never got beyond the check-in.
+    pub planned: Option<(ProgrammeId, u32, PlanSessionId)>,
+    /// Check-in.
+    pub check_in: Option<CheckIn>,
+    /// What was proposed.
+    pub shown: Option<SessionProposal>,
+    /// Sets in order of logging.
+    pub sets: Vec<SetEntry>,
+    /// Sets left out.
+    pub skips: Vec<Skip>,
+    /// Options she chose, in order.
+    pub chosen: Vec<(SlotId, VariantId)>,
+    /// Marks in order.
+    pub marks: Vec<Mark>,
+    /// Its end.
+    pub ended: Option<Ended>,
+    /// The next day.
+    pub next_day: Option<NextDayEntry>,
+    /// Body mass as last recorded before it.
+    pub body_mass: Option<Kg>,
+}
+
+impl Run {
+    /// What was proposed for a slot.
+    #[must_use]
+    pub fn prescription(&self, slot: &SlotId) -> Option<&Prescription> {
+        use crate::proposal::Outcome;
+        self.shown.as_ref()?.slots.iter().find(|p| &p.slot == slot).and_then(|p| match &p.outcome {
+            Outcome::Train(prescription) => Some(prescription),
+            Outcome::Rest => None,
+        })
+    }
+}
+
+/// Something said at an instant.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Said<T> {
+    /// The record.
+    pub record: RecordId,
+    /// When.
+    pub at: DateTime<FixedOffset>,
+    /// What.
+    pub what: T,
+}
+
+/// The outcome of an intake.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Intake {
+    /// Conditions.
+    pub conditions: Vec<ConditionId>,
+    /// Usual symptoms.
+    pub baselines: Vec<Baseline>,
+    /// True for somebody who has trained with weights before.
+    pub trained: bool,
+}
+
+impl Intake {
+    /// Usual amount of a symptom.
+    #[must_use]
+    pub fn baseline(&self, kind: &SymptomId) -> Option<SymptomAmount> {
+        self.baselines.iter().find(|b| &b.kind == kind).map(|b| b.amount)
+    }
+}
+
+/// A restriction that was set.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Restriction {
+    /// What it rules out.
+    pub what: RestrictionKind,
+    /// Until and with this day.
+    pub until: Option<NaiveDate>,
+    /// Why.
+    pub note: String,
+}
+
+/// An answer to a hold.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HoldReply {
+    /// The record that made the hold.
+    pub hold: RecordId,
+    /// The answer.
+    pub answer: HoldAnswer,
+    /// In words.
+    pub note: String,
+}
+
+/// A clearance.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Cleared {
+    /// Who.
+    pub who: String,
+    /// When.
+    pub on: NaiveDate,
+    /// What was said.
+    pub said: String,
+}
+
+/// What happened and what is known about one person. Built from records alone.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct History {
+    /// Runs in order.
+    pub runs: Vec<Run>,
+    /// Who she is, latest last.
+    pub profiles: Vec<Said<Profile>>,
+    /// Stages in order of recording.
+    pub stages: Vec<Said<Stage>>,
+    /// Intakes in order.
+    pub intakes: Vec<Said<Intake>>,
+    /// Kits in order.
+    pub kits: Vec<Said<Kit>>,
+    /// Restrictions that were not taken back.
+    pub restrictions: Vec<Said<Restriction>>,
+    /// Answers to holds.
+    pub hold_replies: Vec<Said<HoldReply>>,
+    /// Clearances.
+    pub clearances: Vec<Said<Cleared>>,
+    /// Overrides by the coach, in order.
+    pub overrides: Vec<Said<(Start, String)>>,
+    /// Answers to "ten reps with what?".
+    pub ten_reps: Vec<Said<(VariantId, Load)>>,
+    /// Body masses in order.
+    pub masses: Vec<Said<Kg>>,
+    /// Questions, notes and consents in order, with the name of their kind.
+    pub words: Vec<Said<(&'static str, String)>>,
+}
+
+impl History {
+    /// Reads the records of one person. Their order of arrival does not matter.
+    #[must_use]
+    pub fn of(records: &[Record]) -> Self {
+        let resolved = Resolved::of(records);
+        let mut history = Self::default();
+        for standing in &resolved.entries {
+            history.take(standing);
+        }
+        history.runs.sort_by_key(|r| (r.started, r.id));
+        // Body mass is frozen per session: the last one recorded before it began.
+        for run in &mut history.runs {
+            run.body_mass =
+                history.masses.iter().filter(|m| m.at <= run.started).map(|m| m.what).next_back();
+        }
+        for list in [&mut history.stages] {
+            list.sort_by_key(|s| s.at);
+        }
+        history.kits.sort_by_key(|s| s.at);
+        history
+    }
+
+    /// Stage as last recorded.
+    #[must_use]
+    pub fn stage(&self) -> Option<&Stage> {
+        self.stages.last().map(|s| &s.what)
+    }
+
+    /// Kit as last recorded.
+    #[must_use]
+    pub fn kit(&self) -> Kit {
+        self.kits.last().map(|k| k.what.clone()).unwrap_or_default()
+    }
+
+    /// Intake as last recorded.
+    #[must_use]
+    pub fn intake(&self) -> Intake {
+        self.intakes.last().map(|i| i.what.clone()).unwrap_or_default()
+    }
+
+    /// A run by id.
+    #[must_use]
+    pub fn run(&self, id: RunId) -> Option<&Run> {
+        self.runs.iter().find(|r| r.id == id)
+    }
+
+    fn run_mut(&mut self, id: RunId, record: &Record) -> &mut Run {
+        let at = record.at;
+        let index = self.runs.iter().position(|r| r.id == id).unwrap_or_else(|| {
+            self.runs.push(Run {
+                id,
+                started: at,
+                day: at.date_naive(),
+                planned: None,
+                check_in: None,
+                shown: None,
+                sets: Vec::new(),
+                skips: Vec::new(),
+                chosen: Vec::new(),
+                marks: Vec::new(),
+                ended: None,
+                next_day: None,
+                body_mass: None,
+            });
+            self.runs.len() - 1
+        });
+        let run = &mut self.runs[index];
+        run.started = run.started.min(at);
+        run
+    }
+
+    fn take(&mut self, standing: &Standing<'_>) {
+        let record = standing.record;
+        let said_at = (record.id, record.at);
+        fn said<T>((record, at): (RecordId, DateTime<FixedOffset>), what: T) -> Said<T> {
+            Said { record, at, what }
+        }
+        if let Payload::SymptomMark { .. } = &record.payload {
+            self.take_mark(standing);
+            return;
+        }
+        if let Payload::CheckIn { run, .. } = &record.payload {
+            self.take_check_in(*run, standing);
+            return;
+        }
+        let Some(latest) = standing.latest() else { return };
+        match latest {
+            Payload::Profile(profile) => self.profiles.push(said(said_at, profile.clone())),
+            Payload::SessionStarted { run, day, programme, revision, session } => {
+                let entry = self.run_mut(*run, record);
+                entry.day = *day;
+                entry.planned = Some((*programme, *revision, session.clone()));
+            }
+            Payload::ProposalShown { run, result, .. } => {
+                let entry = self.run_mut(*run, record);
+                // The first one is what the session was begun with.
+                entry.shown.get_or_insert_with(|| (**result).clone());
+            }
+            Payload::SetDone(_) => {
+                // Of two corrections side by side the stricter holds: fewer reps to failure.
+                let strictest = standing
+                    .holds
+                    .iter()
+                    .filter_map(|p| match p {
+                        Payload::SetDone(set) => Some(set),
+                        _ => None,
+                    })
+                    .min_by_key(|set| strictness(set));
+                if let Some(set) = strictest {
+                    let entry = SetEntry {
+                        record: record.id,
+                        at: record.at,
+                        set: set.clone(),
+                        corrected: standing.corrected,
+                    };
+                    self.run_mut(set.run, record).sets.push(entry);
+                }
+            }
+            Payload::SetSkipped { run, slot, round, why } => {
+                let skip = Skip { record: record.id, slot: slot.clone(), round: *round, why: *why };
+                self.run_mut(*run, record).skips.push(skip);
+            }
+            Payload::OptionChosen { run, slot, variant } => {
+                let choice = (slot.clone(), variant.clone());
+                self.run_mut(*run, record).chosen.push(choice);
+            }
+            Payload::NextDayAnswer { run, answer, symptoms } => {
+                let entry = NextDayEntry {
+                    record: record.id,
+                    at: record.at,
+                    answer: *answer,
+                    symptoms: symptoms.clone(),
+                };
+                if let Some(index) = self.runs.iter().position(|r| r.id == *run) {
+                    let slot = &mut self.runs[index].next_day;
+                    // Of two answers the stricter holds.
+                    let stricter = !matches!(
+                        slot,
+                        Some(NextDayEntry { answer: NextDay::NotSettled, .. })
+                    );
+                    if stricter {
+                        *slot = Some(entry);
+                    }
+                }
+            }
+            Payload::SessionEnded { run, effort, minutes, note } => {
+                let end =
+                    Ended { at: record.at, effort: *effort, minutes: *minutes, note: note.clone() };
+                self.run_mut(*run, record).ended.get_or_insert(end);
+            }
+            Payload::BodyMass { mass } => {
+                if mass.is_plausible() {
+                    self.masses.push(said(said_at, mass.kg()));
+                }
+            }
+            Payload::KitChanged { kit } => self.kits.push(said(said_at, kit.clone())),
+            Payload::TenReps { variant, load } => {
+                self.ten_reps.push(said(said_at, (variant.clone(), load.clone())));
+            }
+            Payload::StageChanged { stage } => self.stages.push(said(said_at, stage.clone())),
+            Payload::Screening { conditions, baselines, trained } => {
+                let intake = Intake {
+                    conditions: conditions.clone(),
+                    baselines: baselines.clone(),
+                    trained: *trained,
+                };
+                self.intakes.push(said(said_at, intake));
+            }
+            Payload::Restriction { what, until, note } => {
+                let r = Restriction { what: what.clone(), until: *until, note: note.clone() };
+                self.restrictions.push(said(said_at, r));
+            }
+            Payload::HoldAnswered { hold, answer, note } => {
+                let reply = HoldReply { hold: *hold, answer: *answer, note: note.clone() };
+                self.hold_replies.push(said(said_at, reply));
+            }
+            Payload::Clearance { who, on, said: words } => {
+                let cleared = Cleared { who: who.clone(), on: *on, said: words.clone() };
+                self.clearances.push(said(said_at, cleared));
+            }
+            Payload::Override { start, note } => {
+                self.overrides.push(said(said_at, (start.clone(), note.clone())));
+            }
+            Payload::Question { text } => self.words.push(said(said_at, ("question", text.clone()))),
+            Payload::Answer { text, .. } => self.words.push(said(said_at, ("answer", text.clone()))),
+            Payload::Note { text } => self.words.push(said(said_at, ("note", text.clone()))),
+            Payload::Consent { text } => self.words.push(said(said_at, ("consent", text.clone()))),
+            Payload::CheckIn { .. }
+            | Payload::SymptomMark { .. }
+            | Payload::Withdrawal { .. }
+            | Payload::Correction { .. }
+            | Payload::PlanTakenIn { .. }
+            | Payload::PlanSent { .. }
+            | Payload::Unknown => {}
+        }
+    }
+
+    fn take_mark(&mut self, standing: &Standing<'_>) {
+        let symptoms_of = |list: &[&Payload]| -> Vec<Symptom> {
+            list.iter()
+                .filter_map(|p| match p {
+                    Payload::SymptomMark { symptom, .. } => Some(symptom.clone()),
+                    _ => None,
+                })
+                .collect()
+        };
+        let record = standing.record;
+        let place = standing.latest().unwrap_or(&record.payload);
+        if let Payload::SymptomMark { run: Some(run), slot, ladder, variant, round, at_rest, .. } = place {
+            let mark = Mark {
+                record: record.id,
+                at: record.at,
+                slot: slot.clone(),
+                ladder: ladder.clone(),
+                variant: variant.clone(),
+                round: *round,
+                at_rest: *at_rest,
+                symptoms: symptoms_of(&standing.holds),
+                confirmed: symptoms_of(&standing.confirmed),
+                taken_back: standing.holds.is_empty(),
+            };
+            self.run_mut(*run, record).marks.push(mark);
+        }
+    }
+
+    fn take_check_in(&mut self, run: RunId, standing: &Standing<'_>) {
+        let record = standing.record;
+        // What was confirmed by going on is kept beside what was changed later.
+        let mut symptoms: Vec<Symptom> = Vec::new();
+        let mut readiness = None;
+        for payload in standing.confirmed.iter().chain(&standing.holds) {
+            if let Payload::CheckIn { readiness: said, symptoms: list, .. } = payload {
+                readiness = Some(*said);
+                for symptom in list {
+                    if !symptoms.contains(symptom) {
+                        symptoms.push(symptom.clone());
+                    }
+                }
+            }
+        }
+        if let Some(readiness) = readiness {
+            self.run_mut(run, record).check_in =
+                Some(CheckIn { record: record.id, readiness, symptoms });
+        }
+    }
+}
+
+/// Orders statements about one set, the stricter first.
+fn strictness(set: &SetDone) -> (u32, u32) {
+    let (reserve, bound) = match set.reserve {
+        None => (0, 0),
+        Some(Reserve::Exactly(n)) => (u32::from(n), 0),
+        Some(Reserve::AtLeast(n)) => (u32::from(n), 1),
+    };
+    let amount = u32::from(set.reps) + u32::from(set.seconds.unwrap_or(0));
+    (if set.stopped { 0 } else { 1 + amount + reserve }, bound)
+}

@@ -1,0 +1,199 @@
+//! From records to what holds: order, corrections, withdrawals.
+
+use crate::ids::{DeviceId, RecordId, RunId};
+use crate::record::{Payload, Record};
+use chrono::{DateTime, Utc};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// A record that stands, with what it says now.
+#[derive(Debug)]
+pub struct Standing<'a> {
+    /// The record as first written.
+    pub record: &'a Record,
+    /// What holds, in order of writing: its own payload or that of its corrections. More than one if
+    /// two devices corrected it; the engine takes the stricter. Empty if it was taken back.
+    pub holds: Vec<&'a Payload>,
+    /// For a mark or a check-in whose session has ended: what it said then. A red flag among these
+    /// has been confirmed and cannot be talked down later.
+    pub confirmed: Vec<&'a Payload>,
+    /// True if it was corrected.
+    pub corrected: bool,
+}
+
+impl<'a> Standing<'a> {
+    /// What holds; the latest if two corrections stand side by side.
+    #[must_use]
+    pub fn latest(&self) -> Option<&'a Payload> {
+        self.holds.last().copied()
+    }
+}
+
+/// All records, put in the order of the engine, with corrections and withdrawals worked in.
+#[derive(Debug, Default)]
+pub struct Resolved<'a> {
+    /// What stands, in order.
+    pub entries: Vec<Standing<'a>>,
+}
+
+/// The run that a record belongs to.
+#[must_use]
+pub fn run_of(payload: &Payload) -> Option<RunId> {
+    match payload {
+        Payload::CheckIn { run, .. }
+        | Payload::SessionStarted { run, .. }
+        | Payload::ProposalShown { run, .. }
+        | Payload::SetSkipped { run, .. }
+        | Payload::OptionChosen { run, .. }
+        | Payload::SessionEnded { run, .. } => Some(*run),
+        Payload::SetDone(set) => Some(set.run),
+        Payload::SymptomMark { run, .. } => *run,
+        Payload::Correction { instead, .. } => run_of(instead),
+        Payload::NextDayAnswer { .. }
+        | Payload::Profile(_)
+        | Payload::Withdrawal { .. }
+        | Payload::BodyMass { .. }
+        | Payload::KitChanged { .. }
+        | Payload::TenReps { .. }
+        | Payload::StageChanged { .. }
+        | Payload::Screening { .. }
+        | Payload::Restriction { .. }
+        | Payload::HoldAnswered { .. }
+        | Payload::Clearance { .. }
+        | Payload::Question { .. }
+        | Payload::Answer { .. }
+        | Payload::Note { .. }
+        | Payload::Consent { .. }
+        | Payload::PlanTakenIn { .. }
+        | Payload::PlanSent { .. }
+        | Payload::Override { .. }
+        | Payload::Unknown => None,
+    }
+}
+
+type Key = (DateTime<Utc>, DeviceId, u64);
+
+fn plain_key(record: &Record) -> Key {
+    (record.at.with_timezone(&Utc), record.device, record.seq)
+}
+
+impl<'a> Resolved<'a> {
+    /// Puts records in order (session start, device, sequence) and works in what was corrected or
+    /// taken back. The order in which the records arrive does not matter; a record twice counts once.
+    #[must_use]
+    pub fn of(records: &'a [Record]) -> Self {
+        let mut unique: BTreeMap<RecordId, &'a Record> = BTreeMap::new();
+        for record in records {
+            unique.entry(record.id).or_insert(record);
+        }
+        // Each run begins with its earliest record; that instant orders all of them.
+        let mut starts: BTreeMap<RunId, DateTime<Utc>> = BTreeMap::new();
+        for record in unique.values() {
+            if let Some(run) = run_of(&record.payload) {
+                let at = record.at.with_timezone(&Utc);
+                starts.entry(run).and_modify(|s| *s = (*s).min(at)).or_insert(at);
+            }
+        }
+        let key = |record: &Record| -> Key {
+            let at = run_of(&record.payload).and_then(|run| starts.get(&run).copied());
+            (at.unwrap_or_else(|| record.at.with_timezone(&Utc)), record.device, record.seq)
+        };
+        let mut ordered: Vec<&'a Record> = unique.values().copied().collect();
+        ordered.sort_by_key(|r| key(r));
+
+        let ended: BTreeMap<RunId, Key> = ordered
+            .iter()
+            .filter_map(|r| match &r.payload {
+                Payload::SessionEnded { run, .. } => Some((*run, plain_key(r))),
+                _ => None,
+            })
+            .collect();
+        let mut withdrawals: Vec<&'a Record> = Vec::new();
+        let mut corrections: BTreeMap<RecordId, Vec<&'a Record>> = BTreeMap::new();
+        for record in &ordered {
+            match &record.payload {
+                Payload::Withdrawal { .. } => withdrawals.push(record),
+                Payload::Correction { target, .. } => corrections.entry(*target).or_default().push(record),
+                _ => {}
+            }
+        }
+        let mut withdrawn: BTreeMap<RecordId, Key> = BTreeMap::new();
+        for record in withdrawals {
+            if let Payload::Withdrawal { target } = &record.payload {
+                withdrawn.entry(*target).or_insert_with(|| plain_key(record));
+            }
+        }
+        let mut entries = Vec::new();
+        for record in ordered {
+            if matches!(record.payload, Payload::Withdrawal { .. } | Payload::Correction { .. }) {
+                continue;
+            }
+            let holds = if withdrawn.contains_key(&record.id) {
+                Vec::new()
+            } else {
+                leaves_of(record, &corrections, &withdrawn)
+            };
+            let sealed = run_of(&record.payload).and_then(|run| ended.get(&run)).copied();
+            let confirmed = match (&record.payload, sealed) {
+                (Payload::SymptomMark { .. } | Payload::CheckIn { .. }, Some(sealed)) => {
+                    let mut before = corrections.clone();
+                    for list in before.values_mut() {
+                        list.retain(|r| plain_key(r) <= sealed);
+                    }
+                    let mut early = withdrawn.clone();
+                    early.retain(|_, key| *key <= sealed);
+                    if early.contains_key(&record.id) {
+                        Vec::new()
+                    } else {
+                        leaves_of(record, &before, &early)
+                    }
+                }
+                _ => Vec::new(),
+            };
+            let corrected = holds.iter().any(|h| !std::ptr::eq(*h, &raw const record.payload));
+            if !(holds.is_empty() && confirmed.is_empty()) {
+                entries.push(Standing { record, holds, confirmed, corrected });
+            }
+        }
+        Self { entries }
+    }
+}
+
+/// Payloads at the ends of the tree of corrections of a record that are not taken back, in the order
+/// of writing. The record's own payload if there is no correction.
+fn leaves_of<'a>(
+    record: &'a Record,
+    corrections: &BTreeMap<RecordId, Vec<&'a Record>>,
+    withdrawn: &BTreeMap<RecordId, Key>,
+) -> Vec<&'a Payload> {
+    let mut found: Vec<(Key, &'a Payload)> = Vec::new();
+    collect(record, &record.payload, corrections, withdrawn, &mut BTreeSet::new(), &mut found);
+    found.sort_by_key(|(key, _)| *key);
+    found.into_iter().map(|(_, payload)| payload).collect()
+}
+
+fn collect<'a>(
+    record: &'a Record,
+    says: &'a Payload,
+    corrections: &BTreeMap<RecordId, Vec<&'a Record>>,
+    withdrawn: &BTreeMap<RecordId, Key>,
+    seen: &mut BTreeSet<RecordId>,
+    found: &mut Vec<(Key, &'a Payload)>,
+) {
+    // Two corrections that name each other would go round for ever.
+    if !seen.insert(record.id) {
+        return;
+    }
+    let mut children = 0;
+    for child in corrections.get(&record.id).into_iter().flatten() {
+        if withdrawn.contains_key(&child.id) {
+            continue;
+        }
+        if let Payload::Correction { instead, .. } = &child.payload {
+            children += 1;
+            collect(child, instead, corrections, withdrawn, seen, found);
+        }
+    }
+    if children == 0 {
+        found.push((plain_key(record), says));
+    }
+}

@@ -1,0 +1,117 @@
+//! How hard: reserve aimed at, its floor, and the number of sets.
+
+use crate::catalogue::Pattern;
+use crate::ground::Ground;
+use crate::programme::{Block, Dose};
+use crate::reason::{Fact, Reason, ReasonCode};
+use crate::record::Readiness;
+use crate::stage::StageOn;
+
+/// Effort of a slot today.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Effort {
+    /// Reps in reserve aimed at.
+    pub target: f64,
+    /// Reps in reserve never to go below.
+    pub floor: f64,
+    /// Sets.
+    pub sets: u8,
+    /// True if alpha binds the reps, too (pregnant, and the first 12 weeks after a birth or loss).
+    pub careful: bool,
+    /// What moved it.
+    pub reasons: Vec<Reason>,
+}
+
+/// Works out the effort of a dose today. `fresh` is true for a first exposure after a birth or a loss.
+#[must_use]
+pub fn effort(
+    ground: &Ground<'_>,
+    block: &Block,
+    dose: &Dose,
+    pattern: Pattern,
+    readiness: Option<Readiness>,
+    fresh: bool,
+) -> Effort {
+    let rules = ground.rules;
+    let mut reasons = Vec::new();
+    let mut target = f64::from(dose.target_rir);
+    let mut sets = block.rounds;
+    let mut least_floor = 0.0;
+    if let Some(rule) = ground.effort() {
+        let least = if ground.intake.trained {
+            rule.trained_target.unwrap_or(rule.least_target)
+        } else {
+            rule.least_target
+        };
+        let week = ground.stage.weeks_pregnant().or(ground.stage.weeks_after());
+        let by = |code| {
+            Reason::new(rules, code, rule.id.as_str()).number("week", week.map_or(0.0, f64::from))
+        };
+        if least > target {
+            target = least;
+            reasons.push(by(ReasonCode::StageEffort).number("target", target));
+        }
+        least_floor = rule.least_floor;
+        if let Some(most) = rule.most_sets
+            && sets > most
+        {
+            sets = most;
+            reasons.push(by(ReasonCode::StageSets).number("sets", f64::from(sets)));
+        }
+    }
+    if fresh {
+        let reserve = rules.number("fresh.start", "reserve");
+        if reserve > target {
+            target = reserve;
+        }
+        reasons.push(
+            Reason::new(rules, ReasonCode::FreshStart, "fresh.start").number("target", target),
+        );
+    }
+    let more = ground
+        .intake
+        .conditions
+        .iter()
+        .filter_map(|id| rules.condition(id))
+        .filter(|c| c.extra_reserve > 0.0)
+        .max_by(|a, b| a.extra_reserve.total_cmp(&b.extra_reserve));
+    if let Some(condition) = more {
+        target += condition.extra_reserve;
+        reasons.push(
+            Reason::new(rules, ReasonCode::ConditionReserve, &format!("condition.{}", condition.id))
+                .with("condition", Fact::Condition(condition.id.clone()))
+                .number("target", target),
+        );
+    }
+    let today = match readiness {
+        None | Some(Readiness::Usual) => None,
+        Some(Readiness::Tired) => Some("today.tired"),
+        Some(Readiness::Unwell) => {
+            let most = rules.number("today.unwell", "sets");
+            if f64::from(sets) > most && most >= 1.0 {
+                sets = most as u8;
+            }
+            Some("today.unwell")
+        }
+    };
+    if let Some(rule) = today
+        && pattern != Pattern::Breathing
+    {
+        target += rules.number(rule, "more_reserve");
+        reasons.push(
+            Reason::new(rules, ReasonCode::TiredToday, rule)
+                .number("target", target)
+                .number("sets", f64::from(sets)),
+        );
+    }
+    let mut floor = (target - rules.number("load.target", "floor_below_target")).max(0.0).max(least_floor);
+    if ground.stage.is_pregnant() {
+        floor = floor.max(1.0);
+    }
+    let careful = match ground.stage {
+        StageOn::Pregnant { .. } => true,
+        StageOn::Postpartum { age, .. } | StageOn::AfterLoss { age } => age.weeks < 12,
+        StageOn::Neither => false,
+    };
+    Effort { target, floor, sets, careful, reasons }
+}

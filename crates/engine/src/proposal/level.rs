@@ -1,0 +1,184 @@
+//! Choosing the level and the variant (DESIGN 5.4).
+
+use super::load::LoadCase;
+use crate::catalogue::{Place, ReadyMark};
+use crate::kit::Load;
+use crate::programme::Amount;
+use crate::reason::{Fact, Reason, ReasonCode};
+use crate::state::{Course, Exposure, LadderState};
+use crate::units::Kg;
+
+/// A level with what it brings along.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LevelPick {
+    /// Level, 0 for the easiest.
+    pub level: u8,
+    /// Never heavier than this.
+    pub cap: Option<Kg>,
+    /// Reps stay at the bottom.
+    pub bottom_only: bool,
+    /// More reps than the range allows.
+    pub more_reps: u16,
+    /// Why, if the level itself moved or was set.
+    pub reasons: Vec<Reason>,
+}
+
+/// Two exposures running of the same variant at the top of the range with target + 1 in reserve, at
+/// the ready mark or at the heaviest that her kit makes.
+#[must_use]
+pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_>]) -> bool {
+    let mut recent = state.exposures.iter().rev();
+    let (Some(a), Some(b)) = (recent.next(), recent.next()) else { return false };
+    if a.variant != b.variant {
+        return false;
+    }
+    let Some(place) = open.iter().find(|p| p.variant.id == a.variant) else { return false };
+    let over = case.effort.target + case.ground.rules.number("level.up", "over_target");
+    let good = |e: &Exposure| {
+        let timed = matches!(e.range, Amount::Seconds { .. });
+        e.symptom_free
+            && e.last.is_some_and(|l| l.count >= case.range.high() && l.reserve_at_least(over, timed))
+    };
+    good(a) && good(b) && at_ready_mark(case, place, a)
+}
+
+fn at_ready_mark(case: &LoadCase<'_>, place: &Place<'_>, e: &Exposure) -> bool {
+    let heaviest = case.ground.loads(place.variant).last().map(|l| place.variant.external(l).0);
+    let held = place.variant.external(&e.load).0;
+    let at_heaviest = heaviest.is_none_or(|h| held >= h - 1e-9);
+    let count = e.last.map_or(0, |l| l.count);
+    let marked = match place.variant.ready {
+        ReadyMark::Load { kg } => held >= kg - 1e-9,
+        // A mark beyond the top of this dose is met at the top.
+        ReadyMark::Reps { reps } => count >= reps.min(case.range.high()),
+        ReadyMark::Seconds { seconds } => count >= seconds.min(case.range.high()),
+    };
+    let unloaded = matches!(e.load, Load::Nothing);
+    marked || (at_heaviest && !unloaded)
+}
+
+/// The level for today, before the load has its say.
+#[must_use]
+pub fn level_today(
+    case: &LoadCase<'_>,
+    state: Option<&LadderState>,
+    open: &[Place<'_>],
+    coach_level: Option<(u8, Reason)>,
+) -> LevelPick {
+    let rules = case.ground.rules;
+    let levels: Vec<u8> = {
+        let mut l: Vec<u8> = open.iter().filter_map(|p| u8::try_from(p.level).ok()).collect();
+        l.dedup();
+        l
+    };
+    // Among the allowed ones: the level itself, else the next below, else the lowest.
+    let nearest = |wanted: u8| {
+        levels.iter().copied().rfind(|l| *l <= wanted).or(levels.first().copied()).unwrap_or(0)
+    };
+    let above = |level: u8| levels.iter().copied().find(|l| *l > level);
+    let plain = |level: u8, reasons: Vec<Reason>| LevelPick {
+        level: nearest(level),
+        cap: None,
+        bottom_only: false,
+        more_reps: 0,
+        reasons,
+    };
+    if let Some((level, reason)) = coach_level {
+        return plain(level, vec![reason]);
+    }
+    let Some(state) = state else { return plain(levels.first().copied().unwrap_or(0), Vec::new()) };
+    let Some(standing) = state.level else {
+        return plain(levels.first().copied().unwrap_or(0), Vec::new());
+    };
+    match &state.course {
+        Course::Usual => {
+            let level = nearest(standing);
+            if level == standing
+                && ready_for_more(case, state, open)
+                && let Some(next) = above(level)
+            {
+                let start_fits = open
+                    .iter()
+                    .filter(|p| p.level == usize::from(next))
+                    .any(|p| case.start(p).is_some_and(|(load, _)| case.start_passes(p, &load)));
+                if start_fits {
+                    let mut pick = plain(next, Vec::new());
+                    pick.reasons.push(
+                        Reason::new(rules, ReasonCode::LevelUp, "level.up")
+                            .number("level", f64::from(next) + 1.0)
+                            .number("exposures", rules.number("level.up", "exposures")),
+                    );
+                    return pick;
+                }
+                let mut pick = plain(level, Vec::new());
+                pick.more_reps = rules.number("level.up", "more_reps") as u16;
+                return pick;
+            }
+            plain(level, Vec::new())
+        }
+        Course::Down { from, clean, last, symptom } => {
+            let level = nearest(standing);
+            let needed = rules.number("level.back-up", "exposures");
+            let share = rules.number("level.back-up", "share");
+            if f64::from(*clean) >= needed && above(level) == Some(*from) {
+                let reason = Reason::new(rules, ReasonCode::BackUp, "level.back-up")
+                    .with("symptom", Fact::Symptom(symptom.clone()))
+                    .number("exposures", f64::from(*clean))
+                    .number("level", f64::from(*from) + 1.0)
+                    .number("percent", libm::round(share * 100.0));
+                let mut pick = plain(*from, vec![reason]);
+                pick.cap = cap_of(case, last.as_ref(), share);
+                return pick;
+            }
+            let first_after = state.exposures.last().is_none_or(|e| e.level > level || !e.symptom_free);
+            let code = if first_after { ReasonCode::LevelDownSymptom } else { ReasonCode::StayDown };
+            let reason = Reason::new(rules, code, "level.back-up")
+                .with("symptom", Fact::Symptom(symptom.clone()))
+                .number("level", f64::from(level) + 1.0)
+                .number("clean", f64::from(*clean))
+                .number("exposures", needed);
+            let mut pick = plain(level, vec![reason]);
+            // A symptom never raises the load.
+            pick.cap = cap_of(case, last.as_ref(), 1.0);
+            pick
+        }
+        Course::Lighter { last } => {
+            let share = rules.number("symptom.lowest", "share");
+            let reason = Reason::new(rules, ReasonCode::RestartLighter, "symptom.lowest")
+                .number("percent", libm::round(100.0 - share * 100.0));
+            let mut pick = plain(standing, vec![reason]);
+            pick.cap = cap_of(case, last.as_ref(), share);
+            pick.bottom_only = true;
+            pick
+        }
+    }
+}
+
+fn cap_of(
+    case: &LoadCase<'_>,
+    last: Option<&(crate::ids::VariantId, Load)>,
+    share: f64,
+) -> Option<Kg> {
+    let (variant, load) = last?;
+    let place = case.ground.catalogue.place(variant)?;
+    let kg = place.variant.external(load).0;
+    (kg > 0.0).then_some(Kg(kg * share))
+}
+
+/// The variant at a level: last done symptom-free, then her choice, then the coach's order.
+#[must_use]
+pub fn variant_at<'a>(
+    open: &[Place<'a>],
+    level: u8,
+    state: Option<&LadderState>,
+    coach: Option<&crate::ids::VariantId>,
+) -> Option<Place<'a>> {
+    let here: Vec<&Place<'a>> = open.iter().filter(|p| p.level == usize::from(level)).collect();
+    let find = |id: &crate::ids::VariantId| here.iter().find(|p| p.variant.id == *id).map(|p| **p);
+    let done = state.and_then(|s| {
+        s.exposures.iter().rev().filter(|e| e.symptom_free).find_map(|e| find(&e.variant))
+    });
+    let chosen =
+        || state.and_then(|s| s.exposures.iter().rev().filter(|e| e.chosen).find_map(|e| find(&e.variant)));
+    done.or_else(chosen).or_else(|| coach.and_then(find)).or_else(|| here.first().map(|p| **p))
+}

@@ -1,0 +1,555 @@
+//! Choosing the load (DESIGN 5.3).
+
+use super::effort::Effort;
+use super::types::Target;
+use crate::catalogue::Place;
+use crate::ground::Ground;
+use crate::history::History;
+use crate::kit::Load;
+use crate::programme::{Amount, Start};
+use crate::reason::{Fact, Reason, ReasonCode};
+use crate::record::Purpose;
+use crate::state::{Exposure, LastSet, State, VariantUse, start_for};
+use crate::strength::{Constants, Tracker, effective_load};
+use crate::units::Kg;
+
+/// Loads are told apart by more than this, in kg; float noise is far below it.
+const EPS: f64 = 1e-9;
+
+/// What the choice of a load stands on.
+#[derive(Clone, Copy)]
+pub struct LoadCase<'a> {
+    /// Ground.
+    pub ground: &'a Ground<'a>,
+    /// History.
+    pub history: &'a History,
+    /// State.
+    pub state: &'a State,
+    /// The coach's starts.
+    pub starts: &'a [Start],
+    /// Body mass, or the assumed one.
+    pub body: Kg,
+    /// Constants.
+    pub k: &'a Constants,
+    /// Range of the dose.
+    pub range: Amount,
+    /// Effort today.
+    pub effort: &'a Effort,
+    /// Sets of the same group before this slot today.
+    pub earlier_sets: u32,
+    /// Never heavier than this external load.
+    pub cap: Option<Kg>,
+    /// Reps stay at the bottom of the range.
+    pub bottom_only: bool,
+    /// More reps than the range allows, because neither load nor level can go up.
+    pub more_reps: u16,
+    /// The coach set this load anew, after the last exposure.
+    pub coach_load: Option<&'a Load>,
+}
+
+/// A load with its reps, and why.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Pick {
+    /// Load.
+    pub load: Load,
+    /// Reps or seconds.
+    pub target: Target,
+    /// What the sets are for.
+    pub purpose: Purpose,
+    /// Why.
+    pub reasons: Vec<Reason>,
+    /// The lightest load still fails the mean test: a level down is due.
+    pub too_hard: bool,
+    /// At the top of the range, much in reserve, and no permitted next load.
+    pub gap: bool,
+}
+
+impl LoadCase<'_> {
+    fn rules(&self) -> &crate::rules::RulePack {
+        self.ground.rules
+    }
+
+    fn number(&self, rule: &str, name: &str) -> f64 {
+        self.ground.rules.number(rule, name)
+    }
+
+    fn as_target(&self, count: u16) -> Target {
+        match self.range {
+            Amount::Reps { .. } => Target::Reps(count),
+            Amount::Seconds { .. } => Target::Seconds(count),
+        }
+    }
+
+    /// The state of the variant's group today, if there is one.
+    fn tracker(&self, place: &Place<'_>) -> Option<Tracker> {
+        let group = place.variant.group.as_ref()?;
+        self.state.trackers.get(group).map(|t| t.on(self.k, self.ground.day))
+    }
+
+    /// Mean reserve in the middle set and chance of falling under the floor in the last one.
+    fn outlook(&self, tracker: &Tracker, load: Kg, reps: f64) -> (f64, f64) {
+        let n = f64::from(self.effort.sets.max(1));
+        let j = f64::from(self.earlier_sets);
+        let (mean, _) = tracker.reserve(self.k, load, reps, j + (n - 1.0) / 2.0);
+        let risk = tracker.chance_below(self.k, load, reps, j + n - 1.0, self.effort.floor);
+        (mean, risk)
+    }
+
+    fn passes_mean(&self, tracker: &Tracker, load: Kg) -> bool {
+        let (mean, _) = self.outlook(tracker, load, f64::from(self.range.low()));
+        mean >= self.effort.target - self.number("load.target", "slack")
+    }
+
+    /// True if a load passes the mean test, or nothing is known to predict it with.
+    #[must_use]
+    pub fn start_passes(&self, place: &Place<'_>, load: &Load) -> bool {
+        match (self.tracker(place), effective_load(place.variant, load, self.body)) {
+            (Some(tracker), Some(w)) => self.passes_mean(&tracker, w),
+            (None, _) | (_, None) => true,
+        }
+    }
+
+    /// The load to start a variant with: the coach's, else her answer, else the lightest.
+    #[must_use]
+    pub fn start(&self, place: &Place<'_>) -> Option<(Load, Reason)> {
+        let loads = self.permitted_by_cap(place);
+        let lightest = loads.first()?.clone();
+        let not_above = |wanted: &Load| {
+            let kg = place.variant.external(wanted).0;
+            loads
+                .iter()
+                .rfind(|l| place.variant.external(l).0 <= kg + EPS)
+                .cloned()
+                .unwrap_or_else(|| lightest.clone())
+        };
+        let why = |code, load: &Load| {
+            Reason::new(self.rules(), code, "load.first")
+                .with("variant", Fact::Variant(place.variant.id.clone()))
+                .with("load", Fact::Load(load.clone()))
+        };
+        if matches!(lightest, Load::Nothing) {
+            let reason = Reason::new(self.rules(), ReasonCode::BodyOnly, "body.only")
+                .with("variant", Fact::Variant(place.variant.id.clone()))
+                .number("target", f64::from(self.range.low()))
+                .number("last", 0.0);
+            return Some((lightest, reason));
+        }
+        let coach = start_for(self.starts, &place.ladder.id, &place.variant.id)
+            .and_then(|s| s.load.as_ref())
+            .filter(|l| same_make(l, &lightest));
+        if let Some(wanted) = coach {
+            let load = not_above(wanted);
+            let reason = why(ReasonCode::StartCoach, &load);
+            return Some((load, reason));
+        }
+        let answer = self
+            .history
+            .ten_reps
+            .iter()
+            .rfind(|a| a.what.0 == place.variant.id && same_make(&a.what.1, &lightest));
+        if let Some(answer) = answer {
+            let load = not_above(&answer.what.1);
+            let reason = why(ReasonCode::StartAnswer, &load);
+            return Some((load, reason));
+        }
+        let reason = why(ReasonCode::StartLightest, &lightest);
+        Some((lightest, reason))
+    }
+
+    fn permitted_by_cap(&self, place: &Place<'_>) -> Vec<Load> {
+        let all = self.ground.loads(place.variant);
+        let Some(cap) = self.cap else { return all };
+        let under: Vec<Load> =
+            all.iter().filter(|l| place.variant.external(l).0 <= cap.0 + EPS).cloned().collect();
+        if under.is_empty() { all.into_iter().take(1).collect() } else { under }
+    }
+
+    /// Chooses load and reps for a variant; `None` if her kit makes none.
+    #[must_use]
+    pub fn pick(&self, place: &Place<'_>) -> Option<Pick> {
+        let uses = self.state.variants.get(&place.variant.id).map_or(&[][..], Vec::as_slice);
+        let Some(last) = uses.last() else { return self.first(place) };
+        if let Some(load) = self.coach_load {
+            return self.by_coach(place, load);
+        }
+        let exposures: Vec<&Exposure> = self
+            .state
+            .ladders
+            .get(&place.ladder.id)
+            .map(|l| l.exposures.iter().filter(|e| e.variant == place.variant.id).collect())
+            .unwrap_or_default();
+        let tracker = self.tracker(place);
+        let with_state = match (&tracker, self.range) {
+            (Some(t), Amount::Reps { .. }) => {
+                effective_load(place.variant, &last.load, self.body).map(|_| t)
+            }
+            (Some(_), Amount::Seconds { .. }) | (None, _) => None,
+        };
+        match with_state {
+            Some(tracker) => self.by_strength(place, tracker, uses, last, &exposures),
+            None => self.by_count(place, uses, last, &exposures),
+        }
+    }
+
+    fn first(&self, place: &Place<'_>) -> Option<Pick> {
+        let (load, reason) = self.start(place)?;
+        let finding = matches!(self.range, Amount::Reps { .. })
+            && place.variant.group.is_some()
+            && !matches!(load, Load::Nothing)
+            && self.finding_allowed();
+        Some(Pick {
+            load,
+            target: self.as_target(self.range.low()),
+            purpose: if finding { Purpose::Find } else { Purpose::Work },
+            reasons: vec![reason],
+            too_hard: false,
+            gap: false,
+        })
+    }
+
+    fn finding_allowed(&self) -> bool {
+        let from = self.number("load.first", "finding_from_week");
+        self.ground.stage.weeks_after().is_none_or(|w| f64::from(w) >= from)
+    }
+
+    fn by_coach(&self, place: &Place<'_>, wanted: &Load) -> Option<Pick> {
+        let loads = self.permitted_by_cap(place);
+        let kg = place.variant.external(wanted).0;
+        let load = loads
+            .iter()
+            .rfind(|l| place.variant.external(l).0 <= kg + EPS)
+            .or(loads.first())
+            .cloned()?;
+        let reason = Reason::new(self.rules(), ReasonCode::StartCoach, "coach.set")
+            .with("variant", Fact::Variant(place.variant.id.clone()))
+            .with("load", Fact::Load(load.clone()));
+        Some(Pick {
+            load,
+            target: self.as_target(self.range.low()),
+            purpose: Purpose::Work,
+            reasons: vec![reason],
+            too_hard: false,
+            gap: false,
+        })
+    }
+
+    /// Loads within the step bound, the lay-off bound and the cap; with what bound them.
+    fn within_bounds(
+        &self,
+        place: &Place<'_>,
+        uses: &[VariantUse],
+        last: &VariantUse,
+        exposures: &[&Exposure],
+    ) -> Bounds {
+        let all = self.ground.loads(place.variant);
+        let kg = |l: &Load| place.variant.external(l).0;
+        let last_kg = kg(&last.load);
+        let window = self.number("load.step", "days");
+        let best = uses
+            .iter()
+            .filter(|u| u.as_planned && days_between(u.day, self.ground.day) <= window)
+            .map(|u| kg(&u.load))
+            .max_by(f64::total_cmp);
+        // None done as planned: no increase.
+        let mut bound = match best {
+            // A tenth more; assistance that shrinks has no such share, so it moves by the next band.
+            Some(b) if b > 0.0 => b * (1.0 + self.number("load.step", "share")),
+            Some(b) => b,
+            None => last_kg,
+        };
+        let mut step = None;
+        let next = all.iter().find(|l| kg(l) > bound + EPS && best.is_some());
+        if let Some(next) = next
+            && best.is_some_and(|b| !all.iter().any(|l| kg(l) > b + EPS && kg(l) <= bound + EPS))
+            && self.big_step_earned(exposures)
+        {
+            bound = kg(next);
+            step = Some(next.clone());
+        }
+        let away = days_between(last.day, self.ground.day);
+        let lay_off = if away >= self.number("load.lay-off", "days_2") {
+            Some(self.number("load.lay-off", "share_2"))
+        } else if away >= self.number("load.lay-off", "days_1") {
+            Some(self.number("load.lay-off", "share_1"))
+        } else {
+            None
+        };
+        if let Some(share) = lay_off {
+            // Assistance has no share to take off; it stays at what it was.
+            bound = bound.min(if last_kg > 0.0 { last_kg * share } else { last_kg });
+            step = None;
+        }
+        if let Some(cap) = self.cap {
+            bound = bound.min(cap.0);
+        }
+        let permitted: Vec<Load> = all.iter().filter(|l| kg(l) <= bound + EPS).cloned().collect();
+        let nothing_to_take_off = lay_off.is_some()
+            && (permitted.is_empty() || all.len() == 1)
+            && all.first().is_some_and(|l| kg(l) >= last_kg - EPS);
+        Bounds {
+            permitted: if permitted.is_empty() { all.iter().take(1).cloned().collect() } else { permitted },
+            all,
+            step,
+            lay_off: lay_off.map(|share| (away, share)),
+            nothing_to_take_off,
+        }
+    }
+
+    /// Two exposures running at the top with reserve at target, or one at target and a half more.
+    fn big_step_earned(&self, exposures: &[&Exposure]) -> bool {
+        let at_top = |e: &Exposure, more: f64| {
+            let timed = matches!(e.range, Amount::Seconds { .. });
+            e.symptom_free
+                && e.last.is_some_and(|l| {
+                    l.count >= self.range.high() && l.reserve_at_least(self.effort.target + more, timed)
+                })
+        };
+        let mut recent = exposures.iter().rev();
+        match (recent.next(), recent.next()) {
+            (Some(a), _) if at_top(a, self.number("load.big-step", "alone_over_target")) => true,
+            (Some(a), Some(b)) => at_top(a, 0.0) && at_top(b, 0.0),
+            (Some(_) | None, None) | (None, Some(_)) => false,
+        }
+    }
+
+    fn by_strength(
+        &self,
+        place: &Place<'_>,
+        tracker: &Tracker,
+        uses: &[VariantUse],
+        last: &VariantUse,
+        exposures: &[&Exposure],
+    ) -> Option<Pick> {
+        let bounds = self.within_bounds(place, uses, last, exposures);
+        let alpha = self.number("load.target", "alpha");
+        let bottom = f64::from(self.range.low());
+        let qualifies = |load: &Load| {
+            effective_load(place.variant, load, self.body).is_some_and(|w| {
+                let (_, risk) = self.outlook(tracker, w, bottom);
+                self.passes_mean(tracker, w) && risk <= alpha
+            })
+        };
+        let heaviest = bounds.permitted.iter().rfind(|l| qualifies(l)).cloned();
+        let beyond = bounds.all.iter().rfind(|l| qualifies(l)).cloned();
+        let kg = |l: &Load| place.variant.external(l).0;
+        let (load, nothing_qualifies) = match heaviest {
+            Some(load) => (load, false),
+            None => (bounds.all.first()?.clone(), true),
+        };
+        let w = effective_load(place.variant, &load, self.body)?;
+        let too_hard = nothing_qualifies && !self.passes_mean(tracker, w);
+
+        let at_top = exposures.last().and_then(|e| e.last).filter(|l| l.count >= self.range.high());
+        let gap = at_top.is_some_and(|l| {
+            l.reserve_at_least(self.effort.target + self.number("load.kit-gap", "over_target"), false)
+        }) && kg(&load) <= kg(&last.load) + EPS
+            && !bounds.permitted.iter().any(|l| kg(l) > kg(&last.load) + EPS);
+        let more = if gap { self.number("load.kit-gap", "more_reps") as u16 } else { 0 };
+
+        let mut goal = self.effort.target;
+        let hold_bottom = self.bottom_only || bounds.nothing_to_take_off;
+        if bounds.nothing_to_take_off {
+            goal += self.number("load.lay-off", "more_reserve");
+        }
+        let high = if hold_bottom {
+            self.range.low()
+        } else {
+            self.range.high().saturating_add(more.max(self.more_reps))
+        };
+        let mut reps = self.range.low();
+        let mut best = f64::INFINITY;
+        for r in self.range.low()..=high {
+            let (mean, risk) = self.outlook(tracker, w, f64::from(r));
+            if self.effort.careful && r > self.range.low() && risk > alpha {
+                break;
+            }
+            let distance = libm::fabs(mean - goal);
+            if distance < best {
+                best = distance;
+                reps = r;
+            }
+        }
+        let (expected, _) = self.outlook(tracker, w, f64::from(reps));
+
+        let mut reasons = Vec::new();
+        let moved = kg(&load) - kg(&last.load);
+        let code = if matches!(load, Load::Nothing) {
+            ReasonCode::BodyOnly
+        } else if moved > EPS {
+            ReasonCode::LoadUp
+        } else if moved < -EPS {
+            ReasonCode::LoadDown
+        } else {
+            ReasonCode::LoadSame
+        };
+        let rule = if code == ReasonCode::BodyOnly { "body.only" } else { "load.target" };
+        let mut main = Reason::new(self.rules(), code, rule)
+            .with("variant", Fact::Variant(place.variant.id.clone()))
+            .with("load", Fact::Load(load.clone()))
+            .with("last_load", Fact::Load(last.load.clone()))
+            .number("target", self.effort.target)
+            .number("reps", f64::from(reps))
+            .number("expected", round_tenth(expected));
+        if let Some(done) = exposures.last().and_then(|e| e.last) {
+            main = with_last(main, &done);
+        }
+        reasons.push(main);
+        if let Some(next) = &bounds.step
+            && *next == load
+        {
+            reasons.push(
+                Reason::new(self.rules(), ReasonCode::BigStep, "load.big-step")
+                    .with("load", Fact::Load(load.clone())),
+            );
+        }
+        if let Some((away, share)) = bounds.lay_off {
+            reasons.push(
+                Reason::new(self.rules(), ReasonCode::LayOff, "load.lay-off")
+                    .number("days", away)
+                    .number("percent", libm::round(share * 100.0)),
+            );
+        } else if let Some(beyond) = beyond
+            && kg(&beyond) > kg(&load) + EPS
+        {
+            reasons.push(
+                Reason::new(self.rules(), ReasonCode::StepBound, "load.step")
+                    .number("percent", libm::round(self.number("load.step", "share") * 100.0)),
+            );
+        }
+        if nothing_qualifies {
+            reasons.push(
+                Reason::new(self.rules(), ReasonCode::NothingLighter, "load.nothing-lighter")
+                    .with("load", Fact::Load(load.clone())),
+            );
+        }
+        if more > 0 {
+            reasons.push(
+                Reason::new(self.rules(), ReasonCode::KitGap, "load.kit-gap")
+                    .number("more", f64::from(more)),
+            );
+        }
+        Some(Pick {
+            load,
+            target: Target::Reps(reps),
+            purpose: Purpose::Work,
+            reasons,
+            too_hard,
+            gap,
+        })
+    }
+
+    /// Rep-only and timed variants, and loads without a state: reps or seconds move, then the load.
+    fn by_count(
+        &self,
+        place: &Place<'_>,
+        uses: &[VariantUse],
+        last: &VariantUse,
+        exposures: &[&Exposure],
+    ) -> Option<Pick> {
+        let timed = matches!(self.range, Amount::Seconds { .. });
+        let step = if timed {
+            self.number("progress.reps", "step_seconds") as u16
+        } else {
+            self.number("progress.reps", "step_reps") as u16
+        };
+        let (low, high) = (self.range.low(), self.range.high().saturating_add(self.more_reps));
+        let bounds = self.within_bounds(place, uses, last, exposures);
+        let kg = |l: &Load| place.variant.external(l).0;
+        let mut load = bounds
+            .permitted
+            .iter()
+            .rfind(|l| kg(l) <= kg(&last.load) + EPS)
+            .or(bounds.permitted.first())
+            .cloned()?;
+        let done = exposures.last().and_then(|e| e.last);
+        let count = match done {
+            Some(set) if set.as_planned && last.symptom_free => {
+                let room = set.reserve_at_least(self.effort.target, timed);
+                let at_top = set.count >= self.range.high();
+                let next = bounds.permitted.iter().find(|l| kg(l) > kg(&load) + EPS);
+                if let Some(next) = next
+                    && at_top
+                    && room
+                    && self.big_step_earned(exposures)
+                    && kg(&load) >= kg(&last.load) - EPS
+                {
+                    load = next.clone();
+                    low
+                } else if room {
+                    set.count.saturating_add(step).clamp(low, high)
+                } else {
+                    set.count.clamp(low, high)
+                }
+            }
+            Some(set) => set.count.saturating_sub(step).clamp(low, high),
+            None => low,
+        };
+        let lay_off = bounds.lay_off.is_some();
+        let count = if self.bottom_only || lay_off { low } else { count };
+        let unloaded = matches!(load, Load::Nothing);
+        let code = if unloaded {
+            ReasonCode::BodyOnly
+        } else if kg(&load) > kg(&last.load) + EPS {
+            ReasonCode::LoadUp
+        } else if kg(&load) < kg(&last.load) - EPS {
+            ReasonCode::LoadDown
+        } else {
+            ReasonCode::LoadSame
+        };
+        let mut main = Reason::new(self.rules(), code, "progress.reps")
+            .with("variant", Fact::Variant(place.variant.id.clone()))
+            .with("load", Fact::Load(load.clone()))
+            .with("last_load", Fact::Load(last.load.clone()))
+            .number("target", f64::from(count))
+            .number("reps", f64::from(count))
+            .number("last", done.map_or(0.0, |d| f64::from(d.count)));
+        if let Some(done) = done {
+            main = with_last(main, &done);
+        }
+        let mut reasons = vec![main];
+        if let Some((away, share)) = bounds.lay_off {
+            reasons.push(
+                Reason::new(self.rules(), ReasonCode::LayOff, "load.lay-off")
+                    .number("days", away)
+                    .number("percent", libm::round(share * 100.0)),
+            );
+        }
+        Some(Pick {
+            load,
+            target: self.as_target(count),
+            purpose: Purpose::Work,
+            reasons,
+            too_hard: false,
+            gap: false,
+        })
+    }
+}
+
+struct Bounds {
+    all: Vec<Load>,
+    permitted: Vec<Load>,
+    step: Option<Load>,
+    lay_off: Option<(f64, f64)>,
+    nothing_to_take_off: bool,
+}
+
+fn with_last(reason: Reason, done: &LastSet) -> Reason {
+    use crate::record::Reserve;
+    let reason = reason.number("last_reps", f64::from(done.count));
+    match done.reserve {
+        Some(Reserve::Exactly(n) | Reserve::AtLeast(n)) => reason.number("last_reserve", f64::from(n)),
+        None => reason,
+    }
+}
+
+fn same_make(a: &Load, b: &Load) -> bool {
+    std::mem::discriminant(a) == std::mem::discriminant(b)
+}
+
+fn round_tenth(x: f64) -> f64 {
+    libm::round(x * 10.0) / 10.0
+}
+
+pub(super) fn days_between(from: chrono::NaiveDate, to: chrono::NaiveDate) -> f64 {
+    f64::from(i32::try_from((to - from).num_days()).unwrap_or(i32::MAX))
+}
