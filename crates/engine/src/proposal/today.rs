@@ -128,7 +128,10 @@ impl Bench<'_> {
             cap: dropped.then_some(heaviest_today).flatten(),
             ..self.case(slot.dose.amount, &effort, 0)
         };
-        let as_shown = place.variant.id == shown.variant && !dropped;
+        // "Ten reps with what?" may be answered after the proposal was shown and before the first set.
+        let answered = done.is_empty()
+            && self.inputs.history.ten_reps.iter().any(|a| a.what.0 == place.variant.id && a.at >= run.started);
+        let as_shown = place.variant.id == shown.variant && !dropped && !answered;
         let pick = if as_shown {
             Pick {
                 load: shown.load.clone(),
