@@ -1,0 +1,241 @@
+# The coach's Desk: why a client needs a look, and her story beside it.
+# A finding `desk-<code>` gets its facts as arguments. A symptom or a ladder that is not known arrives as "none".
+# A label stands after a colon or in brackets, so that no language has to bend it.
+
+## Why she needs a look: training is stopped
+
+desk-red-flag = Stop sign on { $day }: { $symptom }. No clearance yet.
+desk-red-care = Stop sign on { $day }: not known yet whether care was reached.
+desk-clearance-waits = A clearance is asked for and not recorded. Training is closed.
+
+## Why she needs a look: something waits for the coach
+
+desk-hold-waits = { $ladder ->
+    [none] { $symptom ->
+        [none] Training rests since { $day }. Waits for your answer.
+       *[other] Training rests since { $day }: { $symptom }. Waits for your answer.
+    }
+   *[other] { $symptom ->
+        [none] { $ladder } rests since { $day }. Waits for your answer.
+       *[other] { $ladder } rests since { $day }: { $symptom }. Waits for your answer.
+    }
+}
+desk-symptom-repeated = { $ladder ->
+    [none] { $symptom }: { $count ->
+        [one] marked once.
+       *[other] marked { $count } times.
+    }
+   *[other] { $ladder }: { $symptom }, { $count ->
+        [one] marked once.
+       *[other] marked { $count } times.
+    }
+}
+desk-symptom-marked = { $ladder ->
+    [none] Marked on { $day }: { $symptom }.
+   *[other] { $ladder }, { $day }: { $symptom }.
+}
+desk-not-settled = The day after { $day } had not settled.
+desk-next-day-unanswered = The morning after { $day } is not answered. It counts as not settled.
+desk-silence-after-symptom = No log for { $days ->
+    [one] one day
+   *[other] { $days } days
+} after a symptom.
+desk-own-words = In her own words: “{ $words }”
+desk-question = She asks: “{ $words }”
+desk-check-in-unwell = Said on { $day } that she was unwell.
+desk-effort-over = Effort over what was meant in { $count } of the last { $of } sessions.
+desk-load-jump = Load jumped: { $variant }, { $load }.
+desk-override-open = What you set is not in a plan file yet: “{ $words }”
+desk-gap = { $count ->
+    [one] One record is missing
+   *[other] { $count } records are missing
+} in what was taken in. Ask her to write the log file again.
+desk-stage-moved = A new stage since { $day }.
+desk-near-due = { $days ->
+    [0] The due date is today.
+    [one] One day to the due date.
+   *[other] { $days } days to the due date.
+}
+
+## Why she needs a look: worth a look
+
+desk-silence = No log for { $days ->
+    [one] one day
+   *[other] { $days } days
+}.
+desk-skipped = { $count ->
+    [one] One set was
+   *[other] { $count } sets were
+} left out lately.
+desk-ready-up = Ready for more on { $count ->
+    [one] one ladder
+   *[other] { $count } ladders
+}.
+desk-kit-limit = { $ladder }: the heaviest that her kit makes.
+# A code from a newer engine than this screen.
+desk-unknown-finding = Something to look at: { $code }
+
+## Urgency, said beside its shape
+
+desk-urge-stop = Stopped
+desk-urge-attention = Waits
+desk-urge-look = Look
+
+## The list
+
+desk-title = Desk
+desk-list-title = Who needs a look
+desk-well = { $count ->
+    [0] nobody is listed as well
+    [one] and one who is well
+   *[other] and { $count } who are well
+}
+desk-nobody = Nobody needs a look right now.
+desk-no-clients = No clients yet. Add the first one on the Roster, give her a programme, and write her a plan file.
+desk-taken-in = { $count ->
+    [0] No log files taken in within the last day
+    [one] One record taken in within the last day
+   *[other] { $count } records taken in within the last day
+}
+desk-take-in = Take in log files
+desk-last-session = last session { $day }
+desk-no-session = no session yet
+desk-more-findings = { $count ->
+    [one] and one more
+   *[other] and { $count } more
+}
+desk-back = All clients
+desk-choose = Choose a client on the left to read her story.
+
+## One client's story
+
+desk-story-why = What there is to see
+desk-all-well = Nothing waits. She is well as far as the log says.
+desk-no-restrictions = no restrictions
+desk-restricted = { $count ->
+    [one] one restriction
+   *[other] { $count } restrictions
+}
+desk-cleared = cleared { $day } by { $who }
+desk-clearance-missing = clearance not recorded
+desk-no-conditions = no conditions recorded
+desk-lead-strength = Strength
+desk-where = Where she is
+desk-step-of = Step { $step } of { $of }
+desk-not-started = Not trained yet
+desk-resting = rests, waits for your answer
+desk-resting-red = rests until a clearance
+desk-show-trend = Show the strength of { $ladder }
+desk-sessions = Sessions, planned beside done
+desk-sessions-more = Show { $count ->
+    [one] one earlier session
+   *[other] { $count } earlier sessions
+}
+desk-no-sessions = No session in her log yet.
+desk-col-day = day
+desk-col-move = movement
+desk-col-planned = planned
+desk-col-done = done
+desk-col-effort = left: meant / said
+desk-col-marks = symptoms
+desk-col-next = next morning
+desk-filter = Movements
+desk-filter-all = All movements
+desk-filter-one = { $ladder } alone
+desk-filter-none = No set of this ladder in these sessions.
+desk-session-line = { $minutes ->
+    [none] { $effort ->
+        [none] session effort not said
+       *[other] session effort { $effort } of 10
+    }
+   *[other] { $effort ->
+        [none] { $minutes } min
+       *[other] { $minutes } min, session effort { $effort } of 10
+    }
+}
+desk-open-run = not finished
+desk-note-hers = Her note: “{ $words }”
+
+## Holds, clearances
+
+desk-holds = Waits for your answer
+desk-hold-line = Since { $day }
+desk-scope-ladder = this ladder rests
+desk-scope-lower_body = all work for hips and legs rests
+desk-scope-all = all training rests
+desk-answer-go_on = Go on as before
+desk-answer-restart_lighter = Restart 20 % lighter
+desk-answer-keep_resting = Keep resting
+desk-answer-note = A word to her (may stay empty)
+desk-answered = Answer recorded. It reaches her with the next plan file.
+desk-red-title = Training is stopped
+desk-red-text = A stop sign was marked. An answer here cannot lift it; only a clearance from her midwife or doctor reopens training. Record it on the day you hear of it.
+desk-red-waits-text = Her screening asks for a clearance before training. Record it on the day you hear of it.
+desk-clear-record = Record a clearance
+
+## What the coach does
+
+desk-do = What you do
+desk-do-note = Write to her
+desk-do-override = Set level or load
+desk-do-next = See her next session
+desk-note-label = Your words to her
+desk-note-hint = They reach her with the next plan file.
+desk-note-keep = Keep the note
+desk-note-kept = Note kept. It reaches her with the next plan file.
+desk-override-title = Where she is to start
+desk-override-ladder = Ladder
+desk-override-level = Level
+desk-override-variant = Variant
+desk-override-leave = leave it to the rules
+desk-override-level-n = { $step }: { $variant }
+desk-override-load = Load
+desk-load-leave = leave it to the rules
+desk-load-nothing = nothing held
+desk-load-one = one weight
+desk-load-pair = two equal weights
+desk-load-barbell = barbell
+desk-load-value = Weight of one
+desk-load-bar = Empty bar
+desk-load-side = Plates on each side
+desk-override-note = Why (she reads it)
+desk-override-note-missing = Write a word why: it stands in the record.
+desk-override-nothing = Choose a level, a variant or a load.
+desk-override-keep = Set it
+desk-override-kept = Set. It reaches her with the next plan file.
+desk-next-title = Next session: { $title }
+desk-next-none = No next session: she has no programme yet.
+desk-next-closed = Training is closed.
+desk-next-sets = { $sets } × { $target }
+desk-next-rests = Rests
+desk-next-reserve = { $reserve } left
+desk-why = Why
+
+## The plan file
+
+desk-plan = Plan file
+desk-plan-unsent = { $count ->
+    [0] All that you wrote is in a plan file.
+    [one] One thing is not in a plan file yet.
+   *[other] { $count } things are not in a plan file yet.
+}
+desk-plan-write = Write plan file
+desk-plan-elsewhere = Choose another place
+desk-plan-written = Written: { $path } ({ $size })
+# The name that the system's dialog suggests.
+desk-plan-file = { $name } plan.json
+desk-plan-then = Send it to her by any messenger. She takes it in on her Send screen.
+desk-answers = What you wrote and set
+desk-answers-none = Nothing yet.
+desk-sent = sent
+desk-unsent = not sent yet
+desk-withdraw = Take back
+desk-kind-note = Note
+desk-kind-override = Start set
+desk-kind-hold_answered = Answer to a hold
+desk-kind-restriction = Restriction
+desk-kind-clearance = Clearance
+desk-kind-answer = Answer
+desk-kind-stage_changed = Stage
+desk-kind-screening = Screening
+desk-kind-other = Entry

@@ -1,0 +1,403 @@
+# The screens beside Train and Desk: Start, Path, Kit, Send, Roster, Planbook, and her numbers.
+
+## Start
+
+start-lead = Newel guides your strength training through pregnancy and after birth, set by set and without a network, and works out the next session from how the last one went.
+start-not-medical = Newel is not a medical device and does not diagnose. What your midwife or doctor says, and the guidance where you live, comes first.
+start-who = Who are you?
+start-role-client = I train
+start-role-client-hint = Sessions card by card, on this device
+start-role-coach = I coach
+start-role-coach-hint = Clients, their logs, their plans
+start-name = Your name
+start-name-hint = As your coach should read it. It stays on this device and in the files that you write.
+start-name-missing = Write a name first.
+start-go-client = Begin
+start-go-coach = Open the desk
+start-or-plan = From your coach
+start-plan = I have a plan file from my coach
+start-plan-hint = Your name and your first session come with it.
+start-demo-title = Just looking?
+start-demo = Look around with invented people
+start-demo-hint = Adds six invented clients and their coach, with twelve weeks of logs. None of them exists. You can leave them whenever you like.
+start-demo-making = Making up twelve weeks of training. This takes a few seconds.
+start-profiles = On this device
+start-profile-client = trains
+start-profile-coach = coaches
+start-profile-demo = invented
+start-opening = Opening
+
+## Her numbers
+
+numbers-title = Your numbers
+numbers-hint = They stand on the card that shows when training has to stop.
+numbers-emergency = Emergency number
+numbers-clinic = Midwife, doctor or clinic
+numbers-keep = Keep the numbers
+numbers-kept = Numbers kept.
+
+## Path
+
+path-title = Path
+path-sub = Where you are, and how you came here
+path-empty = Nothing here yet. Your ladders come with the plan, your log with the first session.
+path-ladders = Your ladders
+path-level-of = Step { $step } of { $of }
+path-here = You are here
+path-held = Rests until your coach has answered
+path-not-started = Not trained yet
+path-on-hold-step = This ladder rests
+path-or = or
+path-log = Your sessions
+path-log-empty = No session yet. After the first one, what you did stands here beside what was planned.
+path-log-more = Show { $count ->
+    [one] one earlier session
+   *[other] { $count } earlier sessions
+}
+
+## Strength over time
+
+trend-title = Strength: { $name }
+trend-what = Estimate of what you could move once (one-rep max, with your body’s share), and the range it lies in 8 times out of 10.
+trend-what-her = One-rep max in kg of effective load, with its 80 % band.
+trend-summary = { $kg } kg on { $day } (between { $low } and { $high }), from { $first } kg on { $since }.
+trend-summary-one = { $kg } kg on { $day } (between { $low } and { $high }). One day so far.
+trend-marks = { $count ->
+    [0] No symptom marked on this ladder.
+    [one] A symptom was marked on one of these days.
+   *[other] Symptoms were marked on { $count } of these days.
+}
+trend-none = No strength to show yet: it needs a set with a load and an answer on how many more were left.
+trend-table = The numbers as a table
+trend-col-day = day
+trend-col-kg = estimate, kg
+trend-col-band = 80 % band, kg
+trend-col-mark = symptom
+trend-marked = marked
+trend-not-marked = none
+trend-band-values = { $low } to { $high }
+
+## A session in the log
+
+log-planned = planned
+log-done = done
+log-left = left: meant / said
+log-left-both = { $meant } / { $said }
+log-left-meant = { $meant } left
+log-left-unsaid = not said
+log-set = set
+log-stopped = stopped by a mark
+log-corrected = corrected
+log-not-planned = not planned
+log-instead = instead of { $variant }
+log-effort = session effort { $effort } of 10
+log-minutes = { $minutes } min
+log-marks = What was felt
+log-mark-unsaid = Not described
+log-mark-round = set { $round }
+log-next-day = Next morning
+log-next-settled = settled
+log-next-not_settled = not settled
+log-next-unanswered = not answered
+log-note = Note
+log-open = Not finished
+log-readiness-usual = as usual
+log-readiness-tired = tired
+log-readiness-unwell = unwell
+log-side-left = left
+log-side-right = right
+log-none = none
+log-counts-reps = { $counts } reps
+log-counts-seconds = { $counts } s
+log-of-side = { $side } { $text }
+
+## Kit
+
+kit-title = Kit
+kit-sub = What you have to train with. Only loads that you can really make are proposed.
+kit-unknown = Not filled in yet. Until then every proposal is without weights.
+kit-weights = Dumbbells and other weights
+kit-weights-hint = Tap once for one, twice for a pair, again for none.
+kit-unit = Weights are marked in
+kit-sets = Add a set at once
+kit-set-light-pairs-kg = Pairs: 1, 2, 3, 5 kg
+kit-set-even-pairs-kg = Pairs: 2, 4, 6, 8, 10 kg
+kit-set-singles-kg = Single: 8, 12, 16 kg
+kit-set-light-pairs-lb = Pairs: 3, 5, 8 lb
+kit-set-even-pairs-lb = Pairs: 5, 10, 15, 20, 25 lb
+kit-set-singles-lb = Single: 18, 26, 35 lb
+kit-count-none = none
+kit-count-one = one
+kit-count-pair = pair
+kit-weight-state = { $weight }: { $count }
+kit-other = Another weight
+kit-other-value = Weight, as marked on it
+kit-add-one = Add one
+kit-add-pair = Add a pair
+kit-add-none = A weight is a number above 0, up to 500.
+kit-owned = { $count ->
+    [0] No weights yet
+    [one] One weight
+   *[other] { $count } weights
+}
+kit-bar = Barbell and plates
+kit-bar-have = I have a barbell
+kit-bar-weight = The empty bar weighs
+kit-plates = Pairs of plates
+kit-plates-hint = One plate on each side. Add a pair for each that you have.
+kit-plate-add = Add a pair of { $weight }
+kit-plate-other = Another plate
+kit-plates-none = No plates yet
+kit-bands = Long bands
+kit-bands-hint = Choose by how stiff it feels. Colours mean something else with every maker.
+kit-band-add = Add: { $name }
+kit-band-name = What you call it
+kit-band-force = { $kg100 } kg at twice its length, { $kg200 } kg at three times
+kit-band-measure = Measured with a luggage scale
+kit-band-measure-hint = Hook it to the scale and pull. Two readings in kg.
+kit-band-at100 = At twice its length, kg
+kit-band-at200 = At three times, kg
+kit-band-use = Use these
+kit-band-wrong = The second reading is at least the first, both above 0, up to 150 kg.
+kit-bands-none = No bands yet
+kit-things = Other things
+kit-things-hint = A wall, a floor, a counter and a steady chair are taken for granted.
+kit-save = Save the kit
+kit-saved = Kit saved. The next proposal uses it.
+kit-unsaved = Not saved yet
+kit-mass = Body mass
+kit-mass-hint = May stay empty: 70 kg is assumed then, and said so. It is used for movements in which you move your own body.
+kit-mass-value = Body mass
+kit-mass-save = Save body mass
+kit-mass-saved = Body mass saved.
+kit-mass-wrong = A body mass is a number above 0, up to 500.
+kit-remove = Remove { $what }
+step-less = Less: { $what }
+step-more = More: { $what }
+
+## Send
+
+send-title = Send
+send-sub-client = Your log goes to your coach as a file, by whatever messenger you both use.
+send-sub-coach = Logs come in as files, plans go out as files, by whatever messenger you both use.
+send-log = Your log
+send-log-what = { $records ->
+    [0] Nothing is in the log yet.
+    [one] One entry: sessions, sets, symptoms and answers.
+   *[other] { $records } entries: sessions, sets, symptoms and answers.
+}
+send-log-last = Last session { $day }.
+send-log-coach = For { $coach }.
+send-where = It is written to
+send-write = Write the log file
+send-elsewhere = Choose another place
+send-written = Written: { $path }
+send-written-size = { $records ->
+    [one] One entry
+   *[other] { $records } entries
+}, { $size }.
+send-then = Now send that file to your coach: attach it in any messenger or mail. It holds health data, so choose a way that you trust. Nothing was sent by itself.
+send-nothing = There is nothing to write before the first session.
+send-plan-in = A plan from your coach
+send-plan-in-hint = { $programme ->
+    [none] No plan yet. Choose the file that your coach sent.
+   *[other] You have “{ $programme }”. A newer plan takes over; your log stays.
+}
+send-plan-choose = Take in a plan file
+send-logs-in = Logs from your clients
+send-logs-in-hint = Choose one file or many. Taking a file in twice changes nothing.
+send-logs-choose = Take in log files
+send-drop = or drop them here
+send-taking = Reading
+send-plans = Plans for your clients
+send-plans-none = No clients yet. Add the first one on the Roster.
+send-plan-write = Write plan file
+send-plan-none = no programme yet
+send-folder = Files are written to { $folder }
+size-B = { $value } bytes
+size-kB = { $value } kB
+size-MB = { $value } MB
+
+## What became of the files
+
+report-title = Taken in
+report-totals = { $files ->
+    [one] One file
+   *[other] { $files } files
+}, { $fresh ->
+    [0] nothing new
+    [one] one new entry
+   *[other] { $fresh } new entries
+}{ $gaps ->
+    [0] { "" }
+    [one] , one with a gap
+   *[other] , { $gaps } with gaps
+}{ $refused ->
+    [0] .
+    [one] , one refused.
+   *[other] , { $refused } refused.
+}
+report-new = New
+report-known = Known already
+report-gap = Gap
+report-partly = Taken in part
+report-refused = Refused
+report-person = from { $name }
+report-kind-log = log
+report-kind-plan = plan
+report-counts = { $fresh } new, { $known } known already
+report-missing = { $count ->
+    [one] One entry is missing in between
+   *[other] { $count } entries are missing in between
+}. Ask for the log file again: it always holds everything.
+report-unchanged = Nothing was changed by it.
+
+## Roster
+
+roster-title = Roster
+roster-sub = { $count ->
+    [0] No clients yet
+    [one] One client
+   *[other] { $count } clients
+}
+roster-empty = Add your first client. A name is enough to begin; a stage and what screening found make the proposals careful in the right places.
+roster-add = Add a client
+roster-edit = Edit
+roster-edit-title = Edit { $name }
+roster-find = Find by name
+roster-none-found = Nobody of that name.
+roster-open = Open { $name }
+roster-stage-unsaid = Stage not recorded
+roster-conditions = Conditions
+roster-restrictions = Restrictions
+roster-clearance = Clearance
+roster-clearance-waits = Asked for, not recorded
+roster-clearance-none = None recorded
+roster-clearance-line = { $who }, { $day }: { $said }
+roster-programme = Programme
+roster-programme-none = None yet
+roster-baselines = Usual symptoms
+roster-last = Last session
+roster-last-none = None yet
+roster-records = Entries of her log
+roster-none = None
+roster-until = until { $day }
+roster-open-ended = until you take it back
+
+roster-name = Name
+roster-name-missing = A name is needed.
+roster-date-missing = This stage needs its date.
+roster-stage = Stage
+roster-stage-due = Pregnant, due date from a clinician
+roster-stage-period = Pregnant, no due date yet
+roster-stage-postpartum = After birth
+roster-stage-after_loss = After a loss
+roster-stage-neither = Neither
+roster-stage-unsaid-choice = Not said
+roster-date-due = Due date, as the clinician gave it
+roster-date-period = First day of the last period
+roster-date-postpartum = Day of the birth
+roster-date-after_loss = The day, as she gave it
+roster-mode = How
+roster-mode-vaginal = vaginal
+roster-mode-assisted = assisted (forceps or vacuum)
+roster-mode-caesarean = caesarean
+roster-mode-unsaid = not said
+roster-tear = Third or fourth degree tear
+roster-conditions-pick = Conditions named at screening
+roster-baselines-pick = Usual symptoms
+roster-baselines-hint = What she already lives with, and how much. At the usual amount she stays where she is; above it she steps down.
+roster-baseline-kind = Symptom
+roster-baseline-amount = Usual amount
+roster-baseline-words = In words
+roster-baseline-pain = Pain, 1 to 10
+roster-baseline-add = Add
+roster-trained = She has trained with weights before
+roster-save = Save
+roster-saved = Saved. It reaches her with the next plan file.
+roster-added = Added.
+
+roster-restrict = Add a restriction
+roster-restrict-title = A restriction for { $name }
+roster-restrict-what = What is ruled out
+roster-restrict-position = a position
+roster-restrict-caution = a kind of strain
+roster-restrict-variant = one variant
+roster-restrict-level_above = levels above one
+roster-restrict-all_load = everything with load
+roster-restrict-which = Which
+roster-restrict-ladder = Ladder
+roster-restrict-highest = Highest step that stays open
+roster-restrict-until = Until (empty: until you take it back)
+roster-restrict-note = Why
+roster-restrict-no-ladders = Give her a programme first: its ladders are the choice here.
+roster-restricted = Restriction recorded. It reaches her with the next plan file.
+roster-take-back = Take back
+roster-taken-back = Taken back.
+roster-rule-position = No { $what }
+roster-rule-caution = No { $what }
+roster-rule-variant = Not: { $what }
+roster-rule-level_above = { $what }: up to step { $step }
+roster-rule-all_load = Nothing with load
+position-standing = standing
+position-seated = sitting
+position-kneeling = kneeling
+position-all_fours = hands and knees
+position-side_lying = lying on the side
+position-incline = leaning back
+position-supine = lying on the back
+position-prone = lying on the front
+position-hanging = hanging
+caution-one_sided = one-sided load
+caution-wrist = weight on bent wrists
+caution-midline = strain on the midline
+caution-overhead = work overhead
+caution-impact = impact
+
+roster-clear = Record a clearance
+roster-clear-title = A clearance for { $name }
+roster-clear-who = Who gave it
+roster-clear-who-hint = Name or role: midwife, doctor, physiotherapist
+roster-clear-on = On
+roster-clear-said = What was said
+roster-clear-missing = Who, when and what was said are all needed.
+roster-clear-said-done = Clearance recorded. It reaches her with the next plan file.
+roster-give = Give a programme
+roster-give-none = No programme to give yet.
+roster-given = “{ $title }” given. It reaches her with the next plan file.
+
+## Planbook
+
+planbook-title = Planbook
+planbook-sub = Programmes as they are written. This view reads them.
+planbook-empty = No programme yet.
+planbook-programme-line = { $sessions ->
+    [one] One session
+   *[other] { $sessions } sessions
+}, { $week } a week
+planbook-revision = revision { $revision }
+planbook-form-straight_sets = Straight sets
+planbook-form-superset = Superset
+planbook-form-tri_set = Tri-set
+planbook-form-giant_set = Giant set
+planbook-form-finisher = Finisher
+planbook-rounds = { $rounds ->
+    [one] one round
+   *[other] { $rounds } rounds
+}
+planbook-rest = { $seconds } s rest after a round
+planbook-between = { $seconds } s between moves
+planbook-back-to-back = back to back
+planbook-col-ladder = ladder
+planbook-col-dose = dose
+planbook-col-effort = left
+planbook-col-tempo = tempo
+planbook-col-levels = steps
+planbook-reps = { $low } to { $high } reps
+planbook-reps-one = { $low } reps
+planbook-seconds = { $low } to { $high } s
+planbook-seconds-one = { $low } s
+planbook-left = { $count } left
+planbook-levels-all = all
+planbook-levels = { $low } to { $high }
+planbook-tempo-free = free

@@ -1,0 +1,54 @@
+// Send: writing the log file, taking in files, and for the coach one plan file per client.
+import { app } from '$lib/app.svelte';
+import * as bridge from '$lib/bridge';
+import { Doing } from '$lib/doing.svelte';
+import { readFiles } from '$lib/takein';
+import type { FileReport, RosterEntry, SendView, WrittenView } from '$lib/types';
+
+export class SendState {
+  view = $state.raw<SendView | null>(null);
+  clients = $state.raw<RosterEntry[]>([]);
+  written = $state.raw<WrittenView | null>(null);
+  /** What was written for each client since this screen came into view. */
+  plans = $state<Record<string, WrittenView>>({});
+  report = $state.raw<FileReport[] | null>(null);
+  doing = new Doing();
+
+  get coach(): boolean {
+    return app.open?.role === 'coach';
+  }
+
+  async read(): Promise<void> {
+    await this.doing.run('read', async () => {
+      this.view = await bridge.sendView();
+      if (this.coach) this.clients = (await bridge.rosterView()).clients;
+    });
+  }
+
+  /** Writes the log file to the usual folder, or to a place that she chooses; closing the dialog writes nothing. */
+  async writeLog(elsewhere: boolean): Promise<void> {
+    await this.doing.run('write', async () => {
+      let path: string | null = null;
+      if (elsewhere) {
+        path = await bridge.chooseSavePath(this.view?.file_name ?? '');
+        if (path === null) return;
+      }
+      this.written = await bridge.logWrite(path);
+      this.view = await bridge.sendView();
+    });
+  }
+
+  async writePlan(person: string): Promise<void> {
+    await this.doing.run(`plan-${person}`, async () => {
+      this.plans[person] = await bridge.planWrite(person, null);
+    });
+  }
+
+  async takeIn(files: File[]): Promise<void> {
+    await this.doing.run('take-in', async () => {
+      this.report = (await bridge.takeIn(await readFiles(files))).files;
+      this.view = await bridge.sendView();
+      if (this.coach) this.clients = (await bridge.rosterView()).clients;
+    });
+  }
+}
