@@ -1,4 +1,258 @@
-# Train: before, during and after a session.
+# Train: before, during and after a session. Short, plain, calm; a body that steps down has done nothing wrong.
 
+back = Back
 figure-play = { $name }: show the movement
 figure-still = { $name }
+
+## Before a session
+
+no-plan-title = No plan yet
+no-plan-what = Your coach gives you a plan file. Take it in, and your first session stands here.
+no-plan-take-in = Take in a plan
+ready-number = Session { $number } of { $of }
+ready-minutes = about { $minutes } minutes
+ready-last = Last session: { $day }
+ready-kit-unknown = Your kit is not written down yet, so loads are only guessed.
+ready-to-kit = Write down my kit
+ready-begin = On to check-in
+block-line = { $form }, { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+}
+sets-of = { $sets ->
+    [one] 1 set
+   *[other] { $sets } sets
+} of { $dose }
+rests-today = Rests today
+
+check-in-title = Check-in
+next-day-ask = After the session of { $day }: all settled that night and next morning?
+next-day-marked = Marked then: { $what }
+next-day-settled = Yes, settled
+next-day-not-settled = Not settled
+next-day-what = What was there?
+next-day-keep = Keep this answer
+next-day-why = Without an answer it counts as not settled.
+readiness-ask = How are you today?
+readiness-usual = As usual
+    .hint = nothing special
+readiness-tired = Tired
+    .hint = short of sleep, worn
+readiness-unwell = Unwell
+    .hint = a cold, off colour
+since-ask = Anything to tell since last time?
+since-ask-first = Anything to tell in the last days?
+since-none = Nothing
+since-some = Something
+check-in-missing-readiness = First say how you are today.
+check-in-missing-since = Say whether there was anything since last time.
+check-in-missing-which = Choose what there was, and keep it.
+check-in-start = Start
+caution = Newel is not a medical device: your midwife, doctor or physiotherapist has the last word. You should be able to talk while you train. Keep water within reach.
+
+## Forms of a block
+
+form-straight_sets = Straight sets
+    .how = One move, with a rest after each set.
+form-superset = Superset
+    .how = Two moves back to back, then a rest.
+form-tri_set = Tri-set
+    .how = Three moves one after the other, then a rest.
+form-giant_set = Giant set
+    .how = Four moves or more one after the other, then a rest.
+form-finisher = Finisher
+    .how = To end with, at your own pace.
+block-sub = { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+} of { $moves ->
+    [one] 1 move
+   *[other] { $moves } moves
+}, { $rest } s rest
+changed-title = Because of how you are today
+lay-out = Lay out
+block-go = Begin this block
+
+## A set
+
+round-of = Round { $round } of { $rounds }
+move-of = move { $position } of { $positions }
+count-reps = reps
+count-seconds = seconds
+load-label = load
+unit-reps = { $count ->
+    [one] rep
+   *[other] reps
+}
+unit-seconds = s
+unit-minutes = { $count ->
+    [one] minute
+   *[other] minutes
+}
+reserve-ask = Done. How many more could you have done?
+reserve-left = Left in reserve
+reserve-how = One tap logs the set.
+reserve-how-aim = One tap logs the set. { $aim ->
+    [5] 5 or more
+   *[other] { $aim }
+} is the aim today.
+aim = aim
+reserve-tap = { $count } more{ $aim ->
+    [yes] , the aim today
+   *[no] {""}
+}
+reserve-tap-5 = 5 or more{ $aim ->
+    [yes] , the aim today
+   *[no] {""}
+}
+log-done = Done
+logged-said = Logged: { $dose } { $reserve }
+feel = Something feels off
+easier = Easier
+skip = Skip
+skip-set = Leave this set out
+then = Then
+lighter-offer = The last one left little. { $load } is there if you want it.
+lighter-take = Take { $load }
+cue-change = This time change something: let the breath out earlier, move less far, or shift your position.
+ten-reps-why = First time here. Say what you could lift ten times, or find it set by set.
+ten-reps = Ten reps with what?
+ten-reps-how = The load that you could lift ten times and still have a little left. If you are not sure, take the lighter one.
+purpose-find = Finding the load: do the reps, then say truly how many more there were.
+purpose-learn = Learning the move: light, slow, and only as far as it feels sure.
+timer-label = Time of this set
+timer-start = Start the clock
+timer-again = Start again
+timer-stop = Stop the clock
+
+more-title = More about this set and session
+more-how = How
+more-why = Why this
+more-options = Other options
+more-options-none = There is no other option for this today.
+more-session = This session
+more-pause = Pause
+more-short = Only ten minutes left
+more-end = End the session here
+offer-stair = Step { $to } of { $of }, now { $now }
+
+## A rest
+
+rest-word = rest
+rest-left = { $seconds } seconds of rest left
+rest-how = Walk about, breathe low and slow
+rest-over = Go when you are ready
+rest-less = 15 s less
+rest-more = 30 s more
+rest-go = Ready now
+rest-go-over = Next set
+logged = Logged.
+as-planned = As planned.
+undo = Undo
+correct = Correct
+correct-title = Correct: { $name }
+
+## A mark
+
+mark-made = Marked.
+mark-at-set = { $ladder }, round { $round }.
+mark-at-rest = After { $ladder }.
+mark-ends-set = The set is stopped; nothing is lost.
+mark-keeps = Nothing is lost.
+mark-kept = Written down: { $name }
+not-meant = Not meant
+symptom-what = What did you notice?
+symptom-urgent = Signs that stop training
+symptom-urgent-what = If one of these is there, choose it, also when you are not sure.
+symptom-more = More to choose from
+symptom-change = Change
+symptom-how-much = How much?
+symptom-how-strong = How strong?
+pain-0 = 0 none
+pain-10 = 10 the worst you can think of
+symptom-where = Where
+symptom-where-unsaid = Not said
+symptom-own-words = In your own words
+symptom-keep = Keep this
+symptom-add = Something more
+symptom-drop = Take out: { $name }
+follows-unsaid = Say what it was
+    .what = Left unsaid it is taken with care, and your coach reads it.
+follows-noted = Noted
+    .what = Your coach can read it. Training goes on as it was.
+follows-cue = Another way for the next set
+    .what = Let the breath out earlier, move less far, or shift your position. If it is there again, an easier option follows.
+follows-easier = An easier option now
+    .what = For the rest of today: { $variant }, { $dose }. Next time starts there too.
+    .back = After two sessions without symptoms, and a good morning after each, the step up is worth another try.
+follows-ladder-ends = { $ladder }: enough for today
+    .today = The rest of the session goes on without it.
+    .held = It rests until your coach has answered. The rest of the session goes on.
+follows-unloaded = The rest without load
+    .what = Lying or seated, nothing held, for the rest of today.
+follows-hold-ladder = This ladder rests
+follows-hold-lower_body = Work for hips and legs rests
+follows-hold-all = Training rests
+follows-hold-ends = The session ends here. It waits for an answer from your coach, midwife or doctor.
+follows-hold-goes-on = It waits for an answer from your coach, midwife or doctor. The rest of the session goes on.
+follows-stop = Training stops here
+refer = To turn to: { $who }
+go-on = Go on
+go-on-unsaid = Go on without saying
+go-on-cue = Go on, another way
+go-on-easier = Take the easier one
+go-on-next = On to the next move
+go-on-unloaded = Go on without load
+go-on-rest = Go on with the rest
+go-on-end = End the session
+go-on-stop = See what to do
+stop-today = Stop for today
+
+## Training is closed
+
+urgency-emergency = Call your emergency number now
+urgency-call = Call your midwife, doctor or clinic now
+urgency-same_day = Be seen today
+stop-word = Training stops
+stop-title = Training stops here
+hold-title = Training rests for now
+hold-title-symptom = Training rests: { $name }
+stop-numbers = Whom to call
+stop-emergency = Emergency number
+stop-clinic = Midwife, doctor or clinic
+stop-numbers-edit = Change the numbers
+stop-next = And then
+stop-next-red = Training opens again once your midwife or doctor has cleared you and your coach has written it down. What you did today is kept.
+stop-next-hold = Training opens again once your coach has answered, or your midwife or doctor through your coach. What you did is kept.
+stop-not-medical = Newel does not diagnose. If you are worried, call, whatever stands here.
+stop-read = I have read this: end the session
+hold-read = End the session
+to-send = Send the log to your coach
+
+## Pause and end
+
+pause-title = Paused
+pause-what = All that you did is kept. Go on when you like, today; the other screens are open meanwhile.
+pause-go = Go on
+short-what = What is left, cut down to about ten minutes.
+finish-title = Done for today
+effort-ask = How hard was the session as a whole?
+effort-0 = like resting
+effort-2 = light
+effort-3 = steady work
+effort-5 = hard work
+effort-7 = very hard
+effort-10 = all I had
+minutes-label = minutes
+note-label = A note for your coach, if you like
+finish = Finish
+
+finished-title = Kept
+finished-sets = { $of ->
+    [one] of 1 set
+   *[other] of { $of } sets
+}
+finished-effort = of 10 for the session
+finished-mark = { $name }: { $ladder }
+finished-morning = Before the next session Newel asks how the night and the morning after were.
+finished-next = Next: { $title }

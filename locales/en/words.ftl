@@ -75,6 +75,8 @@ target-reps-side = { $count ->
 }
 target-seconds = { $count } seconds
 target-seconds-side = { $count } seconds each side
+side-left = left side
+side-right = right side
 dose = { $amount }, { $load }
 tempo = { $down } s down, { $up } s up
 tempo-pause = { $down } s down, { $pause } s still, { $up } s up

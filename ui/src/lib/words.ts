@@ -7,6 +7,7 @@ import type {
   Load,
   Reason,
   Reserve,
+  Side,
   StageOn,
   SymptomAmount,
   Target,
@@ -22,11 +23,17 @@ const files = import.meta.glob<string>('../../../locales/en/*.ftl', {
   eager: true,
 });
 
+const ids: string[] = [];
 const bundle = new FluentBundle(LANGUAGE, { useIsolating: false });
 for (const [path, text] of Object.entries(files)) {
-  for (const trouble of bundle.addResource(new FluentResource(text)))
-    console.error(`${path}: ${trouble.message}`);
+  const resource = new FluentResource(text);
+  for (const message of resource.body) ids.push(message.id);
+  for (const trouble of bundle.addResource(resource)) console.error(`${path}: ${trouble.message}`);
 }
+
+/** What follows a prefix in the ids of the words, in the order of the file: the places of `where-`. */
+export const tails = (prefix: string): string[] =>
+  ids.filter((id) => id.startsWith(prefix)).map((id) => id.slice(prefix.length));
 
 export type Args = Record<string, FluentVariable>;
 
@@ -120,6 +127,9 @@ export const sameLoad = (a: Load, b: Load): boolean => JSON.stringify(a) === JSO
 export function targetWords(target: Target, perSide = false): string {
   return say(perSide ? `target-${target.by}-side` : `target-${target.by}`, { count: target.count });
 }
+
+/** The side of a set, where one side works at a time: `left side`. */
+export const sideWords = (side: Side): string => say(`side-${side}`);
 
 /** Reps or seconds with the load, as one phrase: `10 reps, 12 kg`. */
 export function doseWords(target: Target, load: Load, perSide = false): string {

@@ -34,12 +34,12 @@ function row(props: Prop[], start: Limb, end: Limb, extra: Partial<Pose> = {}): 
   return { start: { ...base, arm: start }, end: { ...base, arm: end }, props, trace: 'hand' };
 }
 
-const BAR: Point = [0, 1.14];
+const BAR: Point = [0, 1.16];
 const onBar: Prop = { prop: 'bar', x: BAR[0], y: BAR[1] };
 const gripped: Limb = { at: BAR };
-const low: Pose = { hip: [0, 0.522], trunk: 0, arm: gripped, leg: { angles: [176, 214] }, foot: 190 };
+const low: Pose = { hip: [0, 0.545], trunk: 0, arm: gripped, leg: { angles: [176, 214] }, foot: 190 };
 const high: Pose = {
-  hip: [-0.05, 0.77],
+  hip: [-0.05, 0.79],
   trunk: -3,
   head: 0,
   arm: gripped,
