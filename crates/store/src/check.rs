@@ -126,6 +126,7 @@ impl Store {
                 // What SQLite cannot vouch for is not worth reading further.
                 return Ok(out);
             }
+            dangling(conn, &mut out)?;
             let readable = lines(conn, &mut out)?;
             if readable {
                 projections(conn, &mut out)?;
@@ -146,6 +147,10 @@ impl Store {
 fn damage(conn: &Connection, out: &mut Findings) -> Result<(), StoreError> {
     let words: Vec<String> = crate::read::list(conn, "PRAGMA integrity_check", [], |row| row.get(0))?;
     out.findings.extend(words.into_iter().filter(|w| w != "ok").map(|what| Finding::Damage { what }));
+    Ok(())
+}
+
+fn dangling(conn: &Connection, out: &mut Findings) -> Result<(), StoreError> {
     let dangling: Vec<String> =
         crate::read::list(conn, "SELECT \"table\" FROM pragma_foreign_key_check", [], |row| row.get(0))?;
     out.findings.extend(dangling.into_iter().map(|table| Finding::Dangling { table }));

@@ -248,10 +248,10 @@ impl Store {
             list(
                 conn,
                 "SELECT s.record, s.run, s.day, s.programme, s.revision, s.session,
-                   (SELECT count(DISTINCT d.slot || ' ' || d.round) FROM sets d WHERE d.run = s.run AND d.amends IS NULL AND NOT EXISTS
-                     (SELECT 1 FROM amendments a WHERE a.target = d.record AND a.what = 'withdrawal')),
-                   EXISTS (SELECT 1 FROM session_ends e WHERE e.run = s.run AND e.amends IS NULL AND NOT EXISTS
-                     (SELECT 1 FROM amendments a WHERE a.target = e.record AND a.what = 'withdrawal'))
+                   (SELECT count(DISTINCT d.slot || ' ' || d.round) FROM sets d WHERE d.run = s.run AND d.person = s.person AND d.amends IS NULL AND NOT EXISTS
+                     (SELECT 1 FROM amendments a WHERE a.target = d.record AND a.person = d.person AND a.what = 'withdrawal')),
+                   EXISTS (SELECT 1 FROM session_ends e WHERE e.run = s.run AND e.person = s.person AND e.amends IS NULL AND NOT EXISTS
+                     (SELECT 1 FROM amendments a WHERE a.target = e.record AND a.person = e.person AND a.what = 'withdrawal'))
                  FROM sessions s JOIN records r ON r.id = s.record
                  WHERE s.person = ?1 ORDER BY s.day, r.at_ms, r.device, r.seq",
                 params![person.to_string()],
@@ -280,10 +280,10 @@ impl Store {
             list(
                 conn,
                 "SELECT d.record, d.amends, d.run,
-                   (SELECT min(s.day) FROM sessions s WHERE s.run = d.run), d.slot, d.round, d.side,
+                   (SELECT min(s.day) FROM sessions s WHERE s.run = d.run AND s.person = d.person), d.slot, d.round, d.side,
                    d.ladder, d.variant, d.external_kg, d.reps, d.seconds, d.reserve, d.reserve_open, d.purpose, d.stopped,
-                   EXISTS (SELECT 1 FROM amendments a WHERE a.target = d.record AND a.what = 'withdrawal'),
-                   (SELECT count(*) FROM amendments a WHERE a.target = d.record AND a.what = 'correction')
+                   EXISTS (SELECT 1 FROM amendments a WHERE a.target = d.record AND a.person = d.person AND a.what = 'withdrawal'),
+                   (SELECT count(*) FROM amendments a WHERE a.target = d.record AND a.person = d.person AND a.what = 'correction')
                  FROM sets d JOIN records r ON r.id = d.record
                  WHERE d.person = ?1 ORDER BY r.device, r.seq",
                 params![person.to_string()],
@@ -302,8 +302,8 @@ impl Store {
                 conn,
                 "SELECT m.record, m.nth, m.person, m.amends, m.source, m.run, m.slot, m.ladder, m.variant,
                    m.at_rest, m.symptom, m.amount, m.pain, m.place,
-                   EXISTS (SELECT 1 FROM amendments a WHERE a.target = m.record AND a.what = 'withdrawal'),
-                   (SELECT count(*) FROM amendments a WHERE a.target = m.record AND a.what = 'correction')
+                   EXISTS (SELECT 1 FROM amendments a WHERE a.target = m.record AND a.person = m.person AND a.what = 'withdrawal'),
+                   (SELECT count(*) FROM amendments a WHERE a.target = m.record AND a.person = m.person AND a.what = 'correction')
                  FROM marks m JOIN records r ON r.id = m.record
                  WHERE m.person = ?1 ORDER BY r.device, r.seq, m.nth",
                 params![person.to_string()],
