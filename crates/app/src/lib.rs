@@ -1,3 +1,22 @@
 //! Use cases over engine, store and exchange: the same for the window and for the command line.
+//!
+//! Invariants: the clock is an argument of every use case; a use case either does all that it says or
+//! changes nothing; no SQL and no window here.
 
+pub mod coach;
+pub mod error;
+pub mod files;
+pub mod newel;
+pub mod path;
+pub mod profile;
+pub mod train;
+pub mod train_view;
 pub mod views;
+pub mod words;
+pub mod worker;
+
+pub use error::{AppError, Refusal};
+pub use newel::{Books, Newel};
+pub use profile::{Known, Plan, Profile, Replay};
+pub use words::Words;
+pub use worker::Worker;

@@ -40,7 +40,9 @@ codes! {
     StartAnswer = "start-answer",
     /// First time on this ladder: the easiest option and the lightest load.
     StartLightest = "start-lightest",
-    /// The coach set level, variant or load.
+    /// The coach's start level.
+    CoachStart = "coach-start",
+    /// The coach set level, variant or load, with a note.
     CoachSet = "coach-set",
     /// The load that meets the target, same as last time.
     LoadSame = "load-same",

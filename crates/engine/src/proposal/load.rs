@@ -130,9 +130,8 @@ impl LoadCase<'_> {
         if matches!(lightest, Load::Nothing) {
             let reason = Reason::new(self.rules(), ReasonCode::BodyOnly, "body.only")
                 .with("variant", Fact::Variant(place.variant.id.clone()))
-                .number("target", f64::from(self.range.low()))
-                .number("last", 0.0);
-            return Some((lightest, reason));
+                .number("reps", f64::from(self.range.low()));
+            return Some((lightest, with_last(reason, None)));
         }
         let coach = start_for(self.starts, &place.ladder.id, &place.variant.id)
             .and_then(|s| s.load.as_ref())
@@ -390,9 +389,7 @@ impl LoadCase<'_> {
             .number("target", self.effort.target)
             .number("reps", f64::from(reps))
             .number("expected", round_tenth(expected));
-        if let Some(done) = exposures.last().and_then(|e| e.last) {
-            main = with_last(main, &done);
-        }
+        main = with_last(main, exposures.last().and_then(|e| e.last).as_ref());
         reasons.push(main);
         if let Some(next) = &bounds.step
             && *next == load
@@ -500,12 +497,9 @@ impl LoadCase<'_> {
             .with("variant", Fact::Variant(place.variant.id.clone()))
             .with("load", Fact::Load(load.clone()))
             .with("last_load", Fact::Load(last.load.clone()))
-            .number("target", f64::from(count))
-            .number("reps", f64::from(count))
-            .number("last", done.map_or(0.0, |d| f64::from(d.count)));
-        if let Some(done) = done {
-            main = with_last(main, &done);
-        }
+            .number("target", self.effort.target)
+            .number("reps", f64::from(count));
+        main = with_last(main, done.as_ref());
         let mut reasons = vec![main];
         if let Some((away, share)) = bounds.lay_off {
             reasons.push(
@@ -533,13 +527,16 @@ struct Bounds {
     nothing_to_take_off: bool,
 }
 
-fn with_last(reason: Reason, done: &LastSet) -> Reason {
+/// Adds what was done last: `last_reps` is 0 and `last_reserve` -1 where it is not known.
+fn with_last(reason: Reason, done: Option<&LastSet>) -> Reason {
     use crate::record::Reserve;
-    let reason = reason.number("last_reps", f64::from(done.count));
-    match done.reserve {
-        Some(Reserve::Exactly(n) | Reserve::AtLeast(n)) => reason.number("last_reserve", f64::from(n)),
-        None => reason,
-    }
+    let reserve = match done.and_then(|d| d.reserve) {
+        Some(Reserve::Exactly(n) | Reserve::AtLeast(n)) => f64::from(n),
+        None => -1.0,
+    };
+    reason
+        .number("last_reps", done.map_or(0.0, |d| f64::from(d.count)))
+        .number("last_reserve", reserve)
 }
 
 fn same_make(a: &Load, b: &Load) -> bool {

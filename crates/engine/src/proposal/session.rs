@@ -313,7 +313,10 @@ impl<'a> Bench<'a> {
         if untouched {
             let start = self.starts.iter().rfind(|s| s.ladder == ladder.id)?;
             let level = self.level_of(start)?;
-            return Some((level, reason(level, "")));
+            let reason = Reason::new(self.inputs.rules, ReasonCode::CoachStart, "level.start")
+                .with("ladder", Fact::Ladder(ladder.id.clone()))
+                .number("level", f64::from(level) + 1.0);
+            return Some((level, reason));
         }
         None
     }

@@ -1,0 +1,349 @@
+//! A profile that is open: its log, what is read from it, and the engine over it.
+
+use crate::error::{AppError, Refusal};
+use crate::newel::{Books, NAME, PERSON, ROLE, card_of, role_name};
+use crate::views::{PersonView, ProfileCard, Role};
+use chrono::{DateTime, FixedOffset, NaiveDate};
+use newel_engine::history::History;
+use newel_engine::ids::{DeviceId, PersonId, RecordId, RunId};
+use newel_engine::programme::{Programme, Start};
+use newel_engine::proposal::{Bench, Inputs, SessionProposal};
+use newel_engine::record::{Payload, Record, Versions};
+use newel_exchange::PlanDocument;
+use newel_store::{Action, Change, Store, hash_of};
+use sha2::{Digest, Sha256};
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+/// A profile that is open.
+pub struct Profile {
+    pub(crate) store: Store,
+    key: String,
+    person: PersonId,
+    role: Role,
+    pub(crate) books: Arc<Books>,
+    cache: BTreeMap<PersonId, Known>,
+}
+
+/// What is known about one person, read from her lines.
+#[derive(Clone, Debug)]
+pub struct Known {
+    /// Her records, in the order of the store.
+    pub records: Vec<Record>,
+    /// What happened.
+    pub history: History,
+    /// The plan in force, if there is one.
+    pub plan: Option<Plan>,
+}
+
+/// The plan in force.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plan {
+    /// The coach's name.
+    pub coach: String,
+    /// Sequence number of the file.
+    pub sequence: u64,
+    /// The programme.
+    pub programme: Programme,
+    /// The coach's starts.
+    pub starts: Vec<Start>,
+}
+
+impl Known {
+    /// Reads records.
+    #[must_use]
+    pub fn of(records: Vec<Record>) -> Self {
+        let history = History::of(&records);
+        let plan = plan_in(&records);
+        Self { records, history, plan }
+    }
+
+    /// The engine over it, on a day; `None` without a plan.
+    #[must_use]
+    pub fn bench<'a>(&'a self, books: &'a Books, day: NaiveDate, run: Option<RunId>) -> Option<Bench<'a>> {
+        let plan = self.plan.as_ref()?;
+        Some(Bench::of(Inputs {
+            history: &self.history,
+            programme: &plan.programme,
+            starts: &plan.starts,
+            catalogue: &books.catalogue,
+            rules: &books.rules,
+            day,
+            run,
+        }))
+    }
+}
+
+/// The plan in force among records: the newest by sequence number that brought a programme. Plans that
+/// bring answers alone leave the programme as it is.
+#[must_use]
+pub fn plan_in(records: &[Record]) -> Option<Plan> {
+    records
+        .iter()
+        .filter_map(|r| match &r.payload {
+            Payload::PlanTakenIn { plan } => newel_exchange::read_plan(plan.as_bytes()).ok(),
+            _ => None,
+        })
+        .filter_map(|document: PlanDocument| {
+            Some(Plan {
+                coach: document.coach_name,
+                sequence: document.sequence,
+                programme: document.programme?,
+                starts: document.starts,
+            })
+        })
+        .max_by_key(|plan| plan.sequence)
+}
+
+/// Versions of engine, catalogue and rule pack.
+#[must_use]
+pub fn versions(books: &Books) -> Versions {
+    Versions {
+        engine: newel_engine::ENGINE_VERSION.to_owned(),
+        catalogue: books.catalogue.version,
+        rules: books.rules.version,
+    }
+}
+
+/// SHA-256 over everything that a proposal is made from: the lines that were known, the plan, the
+/// versions, the day and the run.
+#[must_use]
+pub fn inputs_hash(lines: &[String], plan: &Plan, versions: &Versions, day: NaiveDate, run: RunId) -> String {
+    let mut hasher = Sha256::new();
+    let mut hashes: Vec<String> = lines.iter().map(|l| hash_of(l)).collect();
+    hashes.sort();
+    for hash in hashes {
+        hasher.update(hash.as_bytes());
+    }
+    for part in [
+        serde_json::to_string(&plan.programme),
+        serde_json::to_string(&plan.starts),
+        serde_json::to_string(versions),
+    ]
+    .into_iter()
+    .flatten()
+    {
+        hasher.update(part.len().to_be_bytes());
+        hasher.update(part.as_bytes());
+    }
+    hasher.update(day.to_string().as_bytes());
+    hasher.update(run.to_string().as_bytes());
+    hasher.finalize().iter().map(|b| format!("{b:02x}")).collect()
+}
+
+impl Profile {
+    /// A profile over an open log.
+    ///
+    /// # Errors
+    /// When the log lacks what says whose it is.
+    pub fn of(store: Store, key: String, books: Arc<Books>) -> Result<Self, AppError> {
+        let person = store
+            .setting(PERSON)?
+            .and_then(|p| p.parse().ok())
+            .map(PersonId)
+            .ok_or(Refusal::NoSuchProfile)?;
+        let role = card_of(&store, &key)?.role;
+        Ok(Self { store, key, person, role, books, cache: BTreeMap::new() })
+    }
+
+    /// Its folder's name.
+    #[must_use]
+    pub fn key(&self) -> &str {
+        &self.key
+    }
+
+    /// Its own person.
+    #[must_use]
+    pub fn person(&self) -> PersonId {
+        self.person
+    }
+
+    /// Its name.
+    ///
+    /// # Errors
+    /// When the log cannot be read.
+    pub fn name(&self) -> Result<String, AppError> {
+        Ok(self.store.setting(NAME)?.unwrap_or_default())
+    }
+
+    /// Which side of the app it shows.
+    #[must_use]
+    pub fn role(&self) -> Role {
+        self.role
+    }
+
+    /// The books.
+    #[must_use]
+    pub fn books(&self) -> Arc<Books> {
+        Arc::clone(&self.books)
+    }
+
+    pub(crate) fn set_role(&mut self, role: Role) -> Result<(), AppError> {
+        self.store.set_setting(ROLE, role_name(role))?;
+        self.role = role;
+        Ok(())
+    }
+
+    pub(crate) fn card(&self) -> Result<ProfileCard, AppError> {
+        card_of(&self.store, &self.key)
+    }
+
+    pub(crate) fn forget(&mut self) {
+        self.cache.clear();
+    }
+
+    /// What is known about a person.
+    ///
+    /// # Errors
+    /// When the log cannot be read.
+    pub fn known(&mut self, person: PersonId) -> Result<&Known, AppError> {
+        if !self.cache.contains_key(&person) {
+            let known = Known::of(self.store.records(person)?);
+            self.cache.insert(person, known);
+        }
+        self.cache.get(&person).ok_or(AppError::Internal)
+    }
+
+    /// What is known about the profile's own person.
+    ///
+    /// # Errors
+    /// When the log cannot be read.
+    pub fn own(&mut self) -> Result<&Known, AppError> {
+        self.known(self.person)
+    }
+
+    /// Writes what one action says about a person. Durable when it returns.
+    ///
+    /// # Errors
+    /// What the store says.
+    pub fn write(
+        &mut self,
+        action: Action,
+        now: DateTime<FixedOffset>,
+        person: PersonId,
+        payloads: Vec<Payload>,
+    ) -> Result<Change, AppError> {
+        let change = self.store.write(action, now, person, payloads)?;
+        match self.cache.get_mut(&person) {
+            Some(known) => {
+                let mut records = std::mem::take(&mut known.records);
+                records.extend(change.records.iter().cloned());
+                *known = Known::of(records);
+            }
+            None => {
+                self.cache.remove(&person);
+            }
+        }
+        Ok(change)
+    }
+
+    /// As [`Profile::write`], about the profile's own person.
+    ///
+    /// # Errors
+    /// What the store says.
+    pub fn write_own(
+        &mut self,
+        action: Action,
+        now: DateTime<FixedOffset>,
+        payloads: Vec<Payload>,
+    ) -> Result<Change, AppError> {
+        self.write(action, now, self.person, payloads)
+    }
+
+    pub(crate) fn forget_person(&mut self, person: PersonId) {
+        self.cache.remove(&person);
+    }
+
+    /// The latest correction of a record by whoever wrote it, or the record itself: what a further
+    /// correction has to name, so that corrections form a line and not a fork.
+    ///
+    /// # Errors
+    /// When the log cannot be read.
+    pub fn latest_of(&mut self, person: PersonId, record: RecordId) -> Result<RecordId, AppError> {
+        let known = self.known(person)?;
+        let mut at = record;
+        for _ in 0..known.records.len() {
+            let next = known.records.iter().rev().find(|r| {
+                matches!(&r.payload, Payload::Correction { target, .. } if *target == at)
+            });
+            match next {
+                Some(next) => at = next.id,
+                None => break,
+            }
+        }
+        Ok(at)
+    }
+
+    /// What is known of a person, and how she stands on a day.
+    ///
+    /// # Errors
+    /// When the log cannot be read.
+    pub fn person_view(&mut self, person: PersonId, day: NaiveDate) -> Result<PersonView, AppError> {
+        let name = self.name()?;
+        let own = person == self.person;
+        let known = self.known(person)?;
+        // Numbers are the client's own; a name that the coach wrote fills in where she has said none.
+        let latest = known.history.profiles.last().map(|p| &p.what);
+        let number = |pick: fn(&newel_engine::record::Profile) -> Option<&String>| {
+            known.history.profiles.iter().rev().find_map(|p| pick(&p.what)).cloned()
+        };
+        Ok(PersonView {
+            person,
+            name: latest.map_or_else(|| if own { name } else { String::new() }, |p| p.name.clone()),
+            stage: known.history.stage().map(|s| s.on(day)),
+            emergency: number(|p| p.emergency.as_ref()),
+            clinic: number(|p| p.clinic.as_ref()),
+        })
+    }
+
+    /// Streams of a person and how far each is known, as *proposal shown* keeps them.
+    pub(crate) fn known_streams(&self, person: PersonId) -> Result<Vec<(DeviceId, u64)>, AppError> {
+        Ok(self.store.known(person)?)
+    }
+
+    /// Makes a shown proposal again from the log alone: what was known then, by the same engine.
+    ///
+    /// # Errors
+    /// When there is no such proposal, or it was made by other versions than these.
+    pub fn replay(&mut self, person: PersonId, shown: RecordId) -> Result<Replay, AppError> {
+        let books = self.books();
+        let all = self.known(person)?;
+        let record = all.records.iter().find(|r| r.id == shown).ok_or(Refusal::NoSuchThing)?;
+        let Payload::ProposalShown { run, inputs, known, versions: made_by, result } = &record.payload else {
+            return Err(Refusal::NoSuchThing.into());
+        };
+        if *made_by != versions(&books) {
+            return Err(Refusal::NoSuchThing.into());
+        }
+        let (run, then, seen) = (*run, result.on, known.clone());
+        let (inputs, result) = (inputs.clone(), (**result).clone());
+        let records = self.store.records_known(person, &seen)?;
+        let mut lines = Vec::new();
+        for line in self.store.lines(person)? {
+            let Ok(record) = Record::parse(&line) else { continue };
+            if newel_store::is_known(&seen, record.device, record.seq) {
+                lines.push(line);
+            }
+        }
+        let known = Known::of(records);
+        let plan = known.plan.clone().ok_or(Refusal::NoPlan)?;
+        let bench = known.bench(&books, then, Some(run)).ok_or(Refusal::NoPlan)?;
+        let session = plan.programme.session(&result.session).ok_or(Refusal::NoSuchThing)?;
+        let again = bench.propose(session);
+        let same_inputs = inputs_hash(&lines, &plan, &versions(&books), then, run) == inputs;
+        Ok(Replay { same: again == result && same_inputs, same_inputs, again, shown: result })
+    }
+}
+
+/// A shown proposal, made again.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Replay {
+    /// True when inputs and result are the same.
+    pub same: bool,
+    /// True when the inputs are the same.
+    pub same_inputs: bool,
+    /// What the engine gives now for what was known then.
+    pub again: SessionProposal,
+    /// What was shown then.
+    pub shown: SessionProposal,
+}

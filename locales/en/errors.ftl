@@ -1,0 +1,32 @@
+# What the app refuses: what happened and what is safe; `.remedy` says what to do.
+
+app-error-no-profile = No profile is open.
+    .remedy = Choose a profile, or make one.
+app-error-no-such-profile = This profile is not on this device.
+    .remedy = Choose another one. Nothing was changed.
+app-error-plan-for-somebody-else = This plan is for somebody else. Nothing was taken in.
+    .remedy = Send your log to your coach: the plan made from it will be yours.
+app-error-no-plan = There is no plan here yet.
+    .remedy = Take in the plan file from your coach on the Send screen.
+app-error-older-plan = This plan is older than the one you have. Your programme stays as it is.
+    .remedy = Nothing is lost. Ask your coach for the newest file if you expected changes.
+app-error-unusable-programme = This plan holds something that this version does not know. Nothing was taken in.
+    .remedy = Update Newel, then take the file in again.
+app-error-no-session = This session is not open any more. What was logged is safe.
+    .remedy = Go back to Train.
+app-error-closed = Training is closed for now.
+    .remedy = Train says why, and what opens it again.
+app-error-no-such-thing = This is not there any more, or not allowed now. Nothing was changed.
+    .remedy = Go back and choose again.
+app-error-confirmed = A sign that stopped a session stays in the log once the session has ended.
+    .remedy = Training opens again when a clearance is recorded.
+app-error-out-of-range = A number or a text is outside what can be right. Nothing was changed.
+    .remedy = Look at the entry once more.
+app-error-name-missing = Something is still empty.
+    .remedy = Fill it in and try again.
+app-error-not-for-this-profile = This is somebody else’s log. Nothing was taken in.
+    .remedy = Only a coach takes in the logs of others.
+app-error-coach-only = This belongs to the coach’s side.
+    .remedy = Open a coach’s profile.
+app-error-internal = Something went wrong inside Newel. What was saved before is safe.
+    .remedy = Try again. If it happens again, close Newel and open it once more.

@@ -1,0 +1,69 @@
+# Why something is proposed: `reason-<code>` of the engine. Numbers and names come as values.
+# A value that is not known comes as 0 ($last_reps) or -1 ($last_reserve).
+
+reason-start-coach = { $load }: the load your coach set to start with.
+reason-start-answer = { $load }: from your answer to “ten reps with what?”. The first set decides.
+reason-start-lightest = { $load }: first time, so the lightest. The first set decides.
+reason-coach-start = Step { $level }: where your coach lets you start.
+reason-coach-set = Set by your coach: { $note }
+reason-load-same = { $last_reps ->
+    [0] { $load } again.
+   *[other] { $last_reserve ->
+        [-1] { $load } again: last time { $last_reps }.
+        [5] { $load } again: last time { $last_reps } reps with 5 or more left; the aim is { $target } left.
+       *[other] { $load } again: last time { $last_reps } reps with { $last_reserve } left; the aim is { $target } left.
+    }
+}
+reason-load-up = { $last_reps ->
+    [0] { $load }, up from { $last_load }.
+   *[other] { $last_reserve ->
+        [-1] { $load }, up from { $last_load }: last time { $last_reps }.
+        [5] { $load }, up from { $last_load }: last time { $last_reps } reps with 5 or more left; the aim is { $target } left.
+       *[other] { $load }, up from { $last_load }: last time { $last_reps } reps with { $last_reserve } left; the aim is { $target } left.
+    }
+}
+reason-load-down = { $last_reps ->
+    [0] { $load }, down from { $last_load }.
+   *[other] { $last_reserve ->
+        [-1] { $load }, down from { $last_load }.
+        [5] { $load }, down from { $last_load }; the aim is { $target } left.
+       *[other] { $load }, down from { $last_load }: last time { $last_reps } reps with { $last_reserve } left; the aim is { $target } left.
+    }
+}
+reason-body-only = { $last_reps ->
+    [0] No load to choose here: start with { $reps }.
+   *[other] No load to choose here: last time { $last_reps }, today { $reps }.
+}
+reason-step-bound = At most { $percent } % above the heaviest load that went as planned in the last four weeks.
+reason-big-step = { $load } is a bigger step in your kit. It is open because the top of the range went well.
+reason-kit-gap = The next load in your kit is too big a step, so up to { $more } more reps first.
+reason-nothing-lighter = { $load } is the lightest your kit makes here.
+reason-lay-off = { $days } days since last time: at most { $percent } % of the load then.
+reason-level-up = Step { $level }: the step below went well { $exposures } times running.
+reason-level-down-load = No load in your kit fits { $variant } today, so the step below.
+reason-level-down-symptom = { $symptom }: an easier step from here. Up again after { $exposures } sessions without symptoms, each with a settled next morning.
+reason-stay-down = { $clean } of { $exposures } sessions without symptoms and with a settled next morning since “{ $symptom }”. This step until then.
+reason-back-up = { $exposures } sessions without symptoms, each with a settled next morning: step { $level } again, with at most { $percent } % of the load then.
+reason-cue-change = { $symptom } last time: change breath, range or position first.
+reason-stage-effort = Week { $week }: keep at least { $target } reps in reserve.
+reason-stage-unloaded = Week { $week }: nothing is held yet.
+reason-stage-sets = Week { $week }: { $sets } sets at most.
+reason-stage-breathing = Week { $week }: breathing, pelvic floor and walking for now.
+reason-tired-today = Today is not a usual day: { $target } in reserve.
+reason-condition-reserve = { $condition }: { $target } in reserve.
+reason-position-stage = Week { $week }: { $variant } waits, another position instead.
+reason-condition-ruled-out = { $condition }: { $variant } is left out.
+reason-restricted = { $variant } is left out: { $note }
+reason-kit-lacks = { $variant } needs something that your kit does not have.
+reason-hold-waits = This rests until your coach or your provider has answered.
+reason-red-waits = Training waits until you have been seen and a clearance is recorded.
+reason-clearance-waits = Your midwife, doctor or clinic is asked first. Breathing and pelvic floor meanwhile.
+reason-nothing-allowed = No option of this ladder is open today.
+reason-restart-lighter = A new start, { $percent } % lighter, at the bottom of the range.
+reason-easier-today = { $symptom }: { $variant } for the rest of today.
+reason-ends-today = { $symptom }: this ladder ends for today.
+reason-unloaded-today = The rest of today without load, lying or seated.
+reason-lighter-now = The last set left less than meant: a lighter load is offered.
+reason-finding-up = The last set left room: { $load } next, to find your load.
+reason-she-chose = { $variant }: your choice for today.
+reason-fresh-start = A new start: keep { $target } reps in reserve.
