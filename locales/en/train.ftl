@@ -97,15 +97,8 @@ reserve-how-aim = One tap logs the set. { $aim ->
    *[other] { $aim }
 } is the aim today.
 aim = aim
-reserve-tap = { $count } more{ $aim ->
-    [yes] , the aim today
-   *[no] {""}
-}
-reserve-tap-5 = 5 or more{ $aim ->
-    [yes] , the aim today
-   *[no] {""}
-}
-log-done = Done
+reserve-tap = in reserve
+set-done = Done
 logged-said = Logged: { $dose } { $reserve }
 feel = Something feels off
 easier = Easier
@@ -132,7 +125,7 @@ more-options = Other options
 more-options-none = There is no other option for this today.
 more-session = This session
 more-pause = Pause
-more-short = Only ten minutes left
+more-short = I have only ten minutes
 more-end = End the session here
 offer-stair = Step { $to } of { $of }, now { $now }
 
@@ -247,12 +240,12 @@ minutes-label = minutes
 note-label = A note for your coach, if you like
 finish = Finish
 
-finished-title = Kept
+finished-title = Session done
 finished-sets = { $of ->
     [one] of 1 set
    *[other] of { $of } sets
 }
-finished-effort = of 10 for the session
-finished-mark = { $name }: { $ladder }
+finished-effort = of 10, how hard it was
+finished-mark = { $name }{ $amount }: { $ladder }
 finished-morning = Before the next session Newel asks how the night and the morning after were.
 finished-next = Next: { $title }
