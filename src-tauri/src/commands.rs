@@ -1,26 +1,381 @@
-//! The commands: adapters of about five lines over the use cases. Each is async (a plain one would run on the window's
-//! thread), takes the shared state, calls one use case and hands on its answer or its error. No rule lives here.
+//! The commands: adapters of about five lines over the use cases. Each is async (a plain one would run on the
+//! window's thread), hands its work to the one thread that owns the log, and passes on the answer or the error.
+//! No rule lives here.
 
-use std::sync::Arc;
-
-use serde::Serialize;
+use chrono::{DateTime, FixedOffset, Local, NaiveDate};
+use newel_app::views::{
+    AppView, ChosenFile, ClientForm, ClientView, CorrectionForm, DeskView, ErrorView, FinishForm, KitView,
+    MarkedView, OverrideForm, PathView, Role, RosterView, SendView, SetForm, TakeInView, TrainView,
+    WrittenView,
+};
+use newel_app::{AppError, Newel, Worker};
+use newel_engine::ids::{PersonId, ProgrammeId, RecordId, RunId, SlotId, VariantId};
+use newel_engine::kit::{Kit, Load};
+use newel_engine::programme::Programme;
+use newel_engine::record::{HoldAnswer, NextDay, Readiness, RestrictionKind, Symptom};
+use newel_engine::units::Weight;
+use std::path::PathBuf;
 use tauri::State;
+use tauri_plugin_dialog::DialogExt as _;
 
-use crate::error::CommandError;
-use crate::shell::{Shell, off_main};
-
-/// Which Newel this is.
-#[derive(Debug, Clone, Serialize)]
-pub struct AppVersion {
-    /// The version of the window, as in Cargo.toml.
-    pub version: String,
+/// The clock is read here, at the rim, and nowhere below.
+fn now() -> DateTime<FixedOffset> {
+    Local::now().fixed_offset()
 }
 
-/// Says which Newel this is.
-///
-/// # Errors
-/// Only if the program itself breaks.
+async fn ask<T: Send + 'static>(
+    worker: &Worker,
+    work: impl FnOnce(&mut Newel) -> Result<T, AppError> + Send + 'static,
+) -> Result<T, ErrorView> {
+    worker.call(work).await.map_err(|e| e.view())
+}
+
+/// Lets her choose where a file goes; nothing if she changes her mind.
 #[tauri::command]
-pub async fn app_version(shell: State<'_, Arc<Shell>>) -> Result<AppVersion, CommandError> {
-    off_main(&shell, |_| Ok(AppVersion { version: env!("CARGO_PKG_VERSION").to_owned() })).await
+pub async fn choose_save_path(app: tauri::AppHandle, suggested: String) -> Result<Option<String>, ErrorView> {
+    let (reply, answer) = tokio::sync::oneshot::channel();
+    app.dialog().file().set_file_name(suggested).save_file(move |path| drop(reply.send(path)));
+    let path = answer.await.ok().flatten();
+    Ok(path.map(|p| p.to_string()))
+}
+
+/// The open profile and all others.
+#[tauri::command]
+pub async fn app_view(worker: State<'_, Worker>) -> Result<AppView, ErrorView> {
+    ask(&worker, move |newel| newel.app_view()).await
+}
+
+/// Opens a profile.
+#[tauri::command]
+pub async fn profile_open(worker: State<'_, Worker>, key: String) -> Result<AppView, ErrorView> {
+    ask(&worker, move |newel| newel.profile_open(&key)).await
+}
+
+/// Closes the open profile.
+#[tauri::command]
+pub async fn profile_close(worker: State<'_, Worker>) -> Result<AppView, ErrorView> {
+    ask(&worker, move |newel| newel.profile_close()).await
+}
+
+/// Makes an empty profile and opens it.
+#[tauri::command]
+pub async fn profile_new(
+    worker: State<'_, Worker>,
+    name: String,
+    role: Role,
+) -> Result<AppView, ErrorView> {
+    ask(&worker, move |newel| newel.profile_new(&name, role, now())).await
+}
+
+/// Makes a profile from a plan file and opens it.
+#[tauri::command]
+pub async fn profile_from_plan(worker: State<'_, Worker>, text: String) -> Result<AppView, ErrorView> {
+    ask(&worker, move |newel| newel.profile_from_plan(&text, now())).await
+}
+
+/// Adds the invented people of the demo.
+#[tauri::command]
+pub async fn demo_make(worker: State<'_, Worker>) -> Result<AppView, ErrorView> {
+    ask(&worker, move |newel| newel.demo_make(now(), |_, _| ())).await
+}
+
+/// Shows the other side of the app.
+#[tauri::command]
+pub async fn role_set(worker: State<'_, Worker>, role: Role) -> Result<AppView, ErrorView> {
+    ask(&worker, move |newel| newel.role_set(role)).await
+}
+
+/// The Train screen.
+#[tauri::command]
+pub async fn train_view(worker: State<'_, Worker>) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.train_view(now())).await
+}
+
+/// Check-in; then the session begins.
+#[tauri::command]
+pub async fn session_begin(
+    worker: State<'_, Worker>,
+    readiness: Readiness,
+    symptoms: Vec<Symptom>,
+) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.session_begin(now(), readiness, symptoms)).await
+}
+
+/// Answers the next-day question.
+#[tauri::command]
+pub async fn next_day_answer(
+    worker: State<'_, Worker>,
+    run: RunId,
+    answer: NextDay,
+    symptoms: Vec<Symptom>,
+) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.next_day_answer(now(), run, answer, symptoms)).await
+}
+
+/// Logs a set; it is on the disk when this answers.
+#[tauri::command]
+pub async fn set_log(worker: State<'_, Worker>, form: SetForm) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.set_log(now(), form)).await
+}
+
+/// Corrects a set.
+#[tauri::command]
+pub async fn set_correct(worker: State<'_, Worker>, form: CorrectionForm) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.set_correct(now(), form)).await
+}
+
+/// Takes back a set or a mark.
+#[tauri::command]
+pub async fn record_withdraw(worker: State<'_, Worker>, record: RecordId) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.record_withdraw(now(), record)).await
+}
+
+/// Leaves out what is left of a slot's round.
+#[tauri::command]
+pub async fn set_skip(
+    worker: State<'_, Worker>,
+    run: RunId,
+    slot: SlotId,
+    round: u8,
+) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.set_skip(now(), run, slot, round)).await
+}
+
+/// Chooses another allowed option.
+#[tauri::command]
+pub async fn option_choose(
+    worker: State<'_, Worker>,
+    run: RunId,
+    slot: SlotId,
+    variant: VariantId,
+) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.option_choose(now(), run, slot, variant)).await
+}
+
+/// Marks a symptom; it is on the disk before anything is asked.
+#[tauri::command]
+pub async fn mark(worker: State<'_, Worker>, run: RunId, at_rest: bool) -> Result<MarkedView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.mark(now(), run, at_rest)).await
+}
+
+/// Says what a mark was.
+#[tauri::command]
+pub async fn mark_say(
+    worker: State<'_, Worker>,
+    mark: RecordId,
+    symptom: Symptom,
+) -> Result<MarkedView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.mark_say(now(), mark, symptom)).await
+}
+
+/// Leaves out what does not fit into ten minutes.
+#[tauri::command]
+pub async fn session_shorten(worker: State<'_, Worker>, run: RunId) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.session_shorten(now(), run)).await
+}
+
+/// Ends a session.
+#[tauri::command]
+pub async fn session_finish(worker: State<'_, Worker>, form: FinishForm) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.session_finish(now(), form)).await
+}
+
+/// Answers "ten reps with what?".
+#[tauri::command]
+pub async fn ten_reps(
+    worker: State<'_, Worker>,
+    variant: VariantId,
+    load: Load,
+) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.ten_reps(now(), variant, load)).await
+}
+
+/// Keeps her numbers.
+#[tauri::command]
+pub async fn numbers_save(
+    worker: State<'_, Worker>,
+    emergency: Option<String>,
+    clinic: Option<String>,
+) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.numbers_save(now(), emergency, clinic)).await
+}
+
+/// The Path screen.
+#[tauri::command]
+pub async fn path_view(worker: State<'_, Worker>) -> Result<PathView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.path_view(now())).await
+}
+
+/// The Kit screen.
+#[tauri::command]
+pub async fn kit_view(worker: State<'_, Worker>) -> Result<KitView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.kit_view()).await
+}
+
+/// Keeps what she owns.
+#[tauri::command]
+pub async fn kit_save(worker: State<'_, Worker>, kit: Kit) -> Result<KitView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.kit_save(now(), kit)).await
+}
+
+/// Keeps her body mass.
+#[tauri::command]
+pub async fn body_mass_save(worker: State<'_, Worker>, mass: Weight) -> Result<KitView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.body_mass_save(now(), mass)).await
+}
+
+/// The Send screen.
+#[tauri::command]
+pub async fn send_view(worker: State<'_, Worker>) -> Result<SendView, ErrorView> {
+    ask(&worker, move |newel| {
+        let folder = newel.out_folder();
+        newel.profile()?.send_view(&folder, now())
+    })
+    .await
+}
+
+/// Writes the log file.
+#[tauri::command]
+pub async fn log_write(worker: State<'_, Worker>, path: Option<PathBuf>) -> Result<WrittenView, ErrorView> {
+    ask(&worker, move |newel| {
+        let folder = newel.out_folder();
+        newel.profile()?.log_write(&folder, path, now())
+    })
+    .await
+}
+
+/// Takes files in, one by one.
+#[tauri::command]
+pub async fn take_in(worker: State<'_, Worker>, files: Vec<ChosenFile>) -> Result<TakeInView, ErrorView> {
+    ask(&worker, move |newel| Ok(newel.profile()?.take_in(&files, now()))).await
+}
+
+/// The Roster.
+#[tauri::command]
+pub async fn roster_view(worker: State<'_, Worker>) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.roster_view(now())).await
+}
+
+/// Adds a client.
+#[tauri::command]
+pub async fn client_add(worker: State<'_, Worker>, form: ClientForm) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.client_add(now(), form)).await
+}
+
+/// Changes what is recorded about a client.
+#[tauri::command]
+pub async fn client_save(
+    worker: State<'_, Worker>,
+    person: PersonId,
+    form: ClientForm,
+) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.client_save(now(), person, form)).await
+}
+
+/// Rules something out for a client.
+#[tauri::command]
+pub async fn restriction_add(
+    worker: State<'_, Worker>,
+    person: PersonId,
+    what: RestrictionKind,
+    until: Option<NaiveDate>,
+    note: String,
+) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.restriction_add(now(), person, what, until, &note)).await
+}
+
+/// Records a clearance.
+#[tauri::command]
+pub async fn clearance_add(
+    worker: State<'_, Worker>,
+    person: PersonId,
+    who: String,
+    on: NaiveDate,
+    said: String,
+) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.clearance_add(now(), person, &who, on, &said)).await
+}
+
+/// Gives a client a programme.
+#[tauri::command]
+pub async fn programme_give(
+    worker: State<'_, Worker>,
+    person: PersonId,
+    programme: ProgrammeId,
+) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.programme_give(now(), person, programme)).await
+}
+
+/// Takes back something the coach wrote.
+#[tauri::command]
+pub async fn record_withdraw_for(
+    worker: State<'_, Worker>,
+    person: PersonId,
+    record: RecordId,
+) -> Result<ClientView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.record_withdraw_for(now(), person, record)).await
+}
+
+/// The Desk.
+#[tauri::command]
+pub async fn desk_view(worker: State<'_, Worker>) -> Result<DeskView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.desk_view(now())).await
+}
+
+/// One client's story.
+#[tauri::command]
+pub async fn client_view(worker: State<'_, Worker>, person: PersonId) -> Result<ClientView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.client_view(now(), person)).await
+}
+
+/// Writes a note to a client.
+#[tauri::command]
+pub async fn note_write(
+    worker: State<'_, Worker>,
+    person: PersonId,
+    text: String,
+) -> Result<ClientView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.note_write(now(), person, &text)).await
+}
+
+/// Answers a hold.
+#[tauri::command]
+pub async fn hold_answer(
+    worker: State<'_, Worker>,
+    person: PersonId,
+    hold: RecordId,
+    answer: HoldAnswer,
+    note: String,
+) -> Result<ClientView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.hold_answer(now(), person, hold, answer, &note)).await
+}
+
+/// Sets level, variant or load for a client.
+#[tauri::command]
+pub async fn override_write(
+    worker: State<'_, Worker>,
+    person: PersonId,
+    form: OverrideForm,
+) -> Result<ClientView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.override_write(now(), person, form)).await
+}
+
+/// Writes a plan file.
+#[tauri::command]
+pub async fn plan_write(
+    worker: State<'_, Worker>,
+    person: PersonId,
+    path: Option<PathBuf>,
+) -> Result<WrittenView, ErrorView> {
+    ask(&worker, move |newel| {
+        let folder = newel.out_folder();
+        newel.profile()?.plan_write(&folder, path, now(), person)
+    })
+    .await
+}
+
+/// The Planbook.
+#[tauri::command]
+pub async fn planbook_view(worker: State<'_, Worker>) -> Result<Vec<Programme>, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.planbook_view()).await
 }

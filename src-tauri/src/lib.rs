@@ -2,18 +2,15 @@
 //! tauri. The page has no capability but the commands listed in [`run`].
 
 mod commands;
-mod error;
 mod launch;
-mod shell;
 
 use std::path::PathBuf;
-use std::sync::Arc;
+
+use newel_app::Worker;
 
 use tauri::{App, Manager, Runtime, WebviewWindowBuilder};
 
-pub use error::CommandError;
 pub use launch::Launch;
-pub use shell::Shell;
 
 /// Opens the window and stays until it is closed.
 ///
@@ -38,7 +35,51 @@ pub fn run() {
         .plugin(tauri_plugin_dialog::init())
         .plugin(tauri_plugin_opener::init())
         .setup(move |app| set_up(app, &launch))
-        .invoke_handler(tauri::generate_handler![commands::app_version])
+        .invoke_handler(tauri::generate_handler![
+            commands::choose_save_path,
+            commands::app_view,
+            commands::profile_open,
+            commands::profile_close,
+            commands::profile_new,
+            commands::profile_from_plan,
+            commands::demo_make,
+            commands::role_set,
+            commands::train_view,
+            commands::session_begin,
+            commands::next_day_answer,
+            commands::set_log,
+            commands::set_correct,
+            commands::record_withdraw,
+            commands::set_skip,
+            commands::option_choose,
+            commands::mark,
+            commands::mark_say,
+            commands::session_shorten,
+            commands::session_finish,
+            commands::ten_reps,
+            commands::numbers_save,
+            commands::path_view,
+            commands::kit_view,
+            commands::kit_save,
+            commands::body_mass_save,
+            commands::send_view,
+            commands::log_write,
+            commands::take_in,
+            commands::roster_view,
+            commands::client_add,
+            commands::client_save,
+            commands::restriction_add,
+            commands::clearance_add,
+            commands::programme_give,
+            commands::record_withdraw_for,
+            commands::desk_view,
+            commands::client_view,
+            commands::note_write,
+            commands::hold_answer,
+            commands::override_write,
+            commands::plan_write,
+            commands::planbook_view
+        ])
         .run(tauri::generate_context!())
         .expect("the window could not be opened");
 }
@@ -49,7 +90,8 @@ fn set_up<R: Runtime>(app: &mut App<R>, launch: &Launch) -> Result<(), Box<dyn s
     let data = data_folder(app, launch)?;
     std::fs::create_dir_all(&data)
         .map_err(|reason| format!("{}: the data folder could not be made: {reason}", data.display()))?;
-    app.manage(Arc::new(Shell::new(data.clone())));
+    let worker = Worker::start(data.clone()).map_err(|e| format!("{}: {e}", data.display()))?;
+    app.manage(worker);
 
     #[cfg(desktop)]
     if !launch.automated {

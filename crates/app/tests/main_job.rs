@@ -1,0 +1,381 @@
+//! The main job over the use cases, as the window does it: the coach writes, the client trains, marks a
+//! symptom in mid-set, reads what comes next, sends her log; the coach takes it in, reads and answers.
+
+use chrono::{DateTime, Duration, FixedOffset};
+use newel_app::views::{
+    ChosenFile, ClientForm, FinishForm, Follows, OverrideForm, Role, SessionView, SetForm, StepState, TrainState, TrainView,
+    WorkView,
+};
+use newel_app::{AppError, Newel, Refusal};
+use newel_engine::kit::{Dumbbell, Kit};
+use newel_engine::programme::Start;
+use newel_engine::proposal::Outcome;
+use newel_engine::reason::ReasonCode;
+use newel_engine::record::{HoldAnswer, NextDay, Readiness, Reserve, Symptom, SymptomAmount};
+use newel_engine::rules::Class;
+use newel_engine::stage::Stage;
+use newel_engine::units::Weight;
+
+fn at(text: &str) -> DateTime<FixedOffset> {
+    DateTime::parse_from_rfc3339(text).unwrap()
+}
+
+fn session(view: &TrainView) -> &SessionView {
+    match &view.state {
+        TrainState::Session(session) => session,
+        other => panic!("a session is under way, found {other:?}"),
+    }
+}
+
+fn work(view: &TrainView) -> &WorkView {
+    session(view).work.as_ref().expect("a set is in hand")
+}
+
+fn as_planned(view: &TrainView) -> SetForm {
+    let (run, w) = (session(view).run, work(view));
+    SetForm {
+        run,
+        slot: w.slot.clone(),
+        round: w.round,
+        side: w.side,
+        variant: w.variant.clone(),
+        load: w.load.clone(),
+        done: w.target,
+        reserve: w.asks_effort.then_some(Reserve::Exactly(3)),
+    }
+}
+
+fn felt(kind: &str) -> Symptom {
+    Symptom { kind: Some(kind.into()), amount: Some(SymptomAmount::Clearly), place: None, words: None }
+}
+
+struct Home {
+    coach: Newel,
+    client: Newel,
+    person: newel_engine::ids::PersonId,
+    _folders: (tempfile::TempDir, tempfile::TempDir),
+}
+
+/// A coach with a client 24 weeks pregnant, and the client's phone with the plan taken in.
+fn home() -> Home {
+    let folders = (tempfile::tempdir().unwrap(), tempfile::tempdir().unwrap());
+    let now = at("2026-03-02T08:00:00+01:00");
+    let mut coach = Newel::open(folders.0.path().to_owned()).unwrap();
+    coach.profile_new("Ines", Role::Coach, now).unwrap();
+    let form = ClientForm {
+        name: "Mara".into(),
+        // 24 weeks and 0 days on 2 March 2026: due 112 days later.
+        stage: Some(Stage::Pregnant { due: Some("2026-06-22".parse().unwrap()), last_period: None }),
+        conditions: Vec::new(),
+        baselines: Vec::new(),
+        trained: false,
+    };
+    let folder = coach.out_folder();
+    let profile = coach.profile().unwrap();
+    let roster = profile.client_add(now, form).unwrap();
+    let person = roster.clients[0].person;
+    let programme = roster.programmes[0].id;
+    profile.programme_give(now, person, programme).unwrap();
+    let plan = profile.plan_write(&folder, None, now, person).unwrap();
+    let text = std::fs::read_to_string(plan.path).unwrap();
+
+    let mut client = Newel::open(folders.1.path().to_owned()).unwrap();
+    client.profile_from_plan(&text, now).unwrap();
+    let kit = Kit {
+        dumbbells: [4.0, 6.0, 8.0, 10.0]
+            .map(|kg| Dumbbell { weight: Weight::in_kg(kg), pair: true })
+            .to_vec(),
+        ..Kit::default()
+    };
+    client.profile().unwrap().kit_save(now, kit).unwrap();
+    Home { coach, client, person, _folders: folders }
+}
+
+impl Home {
+    /// Trains a whole session as planned from a moment on; gives back when it ended.
+    fn trains(&mut self, mut now: DateTime<FixedOffset>) -> DateTime<FixedOffset> {
+        let client = self.client.profile().unwrap();
+        if let TrainState::Ready(ready) = client.train_view(now).unwrap().state
+            && let Some(asked) = ready.next_day
+        {
+            client.next_day_answer(now, asked.run, NextDay::Settled, Vec::new()).unwrap();
+        }
+        let mut view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+        for _ in 0..200 {
+            if session(&view).work.is_none() {
+                break;
+            }
+            now += Duration::seconds(90);
+            view = client.set_log(now, as_planned(&view)).unwrap();
+        }
+        assert!(session(&view).work.is_none(), "every set was done");
+        let form = FinishForm { run: session(&view).run, effort: Some(4), minutes: Some(30), note: None };
+        client.session_finish(now, form).unwrap();
+        now
+    }
+
+    fn sends_log(&mut self, now: DateTime<FixedOffset>) -> String {
+        let folder = self.client.out_folder();
+        let written = self.client.profile().unwrap().log_write(&folder, None, now).unwrap();
+        std::fs::read_to_string(written.path).unwrap()
+    }
+
+    fn coach_takes_in(&mut self, text: &str, now: DateTime<FixedOffset>) -> newel_app::views::FileReport {
+        let file = ChosenFile { name: "mara.newel.json".into(), text: text.to_owned() };
+        self.coach.profile().unwrap().take_in(&[file], now).files.remove(0)
+    }
+}
+
+#[test]
+fn the_main_job_from_plan_to_answer() {
+    let mut home = home();
+    let now = at("2026-03-02T09:00:00+01:00");
+    let client = home.client.profile().unwrap();
+    let TrainState::Ready(ready) = client.train_view(now).unwrap().state else { panic!("a session is ready") };
+    assert!(ready.minutes >= 10, "an estimate in minutes, found {}", ready.minutes);
+
+    let mut view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+    let first = as_planned(&view);
+    view = client.set_log(now + Duration::minutes(1), first.clone()).unwrap();
+    let done = session(&view).steps.iter().filter(|s| s.state == StepState::Done).count();
+    assert_eq!(done, 1, "the set is logged and the card has moved on");
+    let again = client.set_log(now + Duration::minutes(1), first).unwrap();
+    let done = session(&again).steps.iter().filter(|s| s.state == StepState::Done).count();
+    assert_eq!(done, 1, "a double tap logs once");
+
+    // On to the squat; in its first set something feels off.
+    let mut clock = now + Duration::minutes(2);
+    while work(&view).ladder.as_str() != "squat" {
+        clock += Duration::minutes(1);
+        view = client.set_log(clock, as_planned(&view)).unwrap();
+    }
+    let before = work(&view).clone();
+    let run = session(&view).run;
+    let marked = client.mark(clock, run, false).unwrap();
+    assert_eq!(marked.mark.class, Class::Drop, "before anything is said it counts as a drop");
+    let told = client.mark_say(clock, marked.mark.mark, felt("heaviness")).unwrap();
+    match &told.mark.follows {
+        Follows::Easier { offer, .. } => assert!(offer.level < before.level, "the level below"),
+        Follows::LadderEnds { held } => assert!(*held && before.level == 0, "the lowest level is held"),
+        other => panic!("an easier option at once, found {other:?}"),
+    }
+    // The rest of the session, whatever is left of it.
+    view = told.train;
+    while session(&view).work.is_some() {
+        clock += Duration::seconds(80);
+        view = client.set_log(clock, as_planned(&view)).unwrap();
+    }
+    let form = FinishForm { run, effort: Some(5), minutes: Some(34), note: Some("Felt it twice".into()) };
+    let finished = client.session_finish(clock, form).unwrap();
+    let TrainState::Finished(after) = finished.state else { panic!("what comes next is shown") };
+    assert!(after.next.iter().all(|p| !p.reasons.all().is_empty()), "each with its reasons");
+
+    // Her log to the coach; twice changes nothing.
+    let log = home.sends_log(clock);
+    let report = home.coach_takes_in(&log, clock);
+    assert!(report.refused.is_empty(), "{:?}", report.refused);
+    assert!(report.new > 10 && report.gaps.is_empty());
+    let twice = home.coach_takes_in(&log, clock);
+    assert_eq!((twice.new, twice.refused.len()), (0, 0), "twice changes nothing");
+    let desk = home.coach.profile().unwrap().desk_view(clock).unwrap();
+    let codes: Vec<&str> = desk.queue[0].findings.iter().map(|f| f.code.as_str()).collect();
+    assert!(codes.contains(&"symptom-marked"), "the mark is on the Desk: {codes:?}");
+    assert!(codes.contains(&"own-words"), "and her words: {codes:?}");
+}
+
+#[test]
+fn a_restart_in_mid_session_goes_on_at_the_right_card() {
+    let mut home = home();
+    let now = at("2026-03-02T09:00:00+01:00");
+    let client = home.client.profile().unwrap();
+    let view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+    let view = client.set_log(now + Duration::minutes(1), as_planned(&view)).unwrap();
+    let expected = (work(&view).slot.clone(), work(&view).round, session(&view).rest.clone().map(|r| r.until));
+    let data = home.client.data().to_owned();
+    // The power goes: nothing is closed in order, the next start opens the same files.
+    let lost = std::mem::replace(&mut home.client, Newel::open(tempfile::tempdir().unwrap().path().to_owned()).unwrap());
+    std::mem::forget(lost);
+    let mut again = Newel::open(data).unwrap();
+    let view = again.profile().unwrap().train_view(now + Duration::minutes(3)).unwrap();
+    let found = (work(&view).slot.clone(), work(&view).round, session(&view).rest.clone().map(|r| r.until));
+    assert_eq!(found, expected, "the same set and the same rest deadline");
+}
+
+#[test]
+fn what_comes_after_a_symptom_is_a_level_down_and_up_again_later() {
+    let mut home = home();
+    // The coach lets her start on the third step, and two sessions go well there.
+    let mut day = at("2026-03-02T09:00:00+01:00");
+    let (person, folder) = (home.person, home.coach.out_folder());
+    let start = Start { ladder: "squat".into(), level: Some(2), variant: None, load: None };
+    let coach = home.coach.profile().unwrap();
+    coach.override_write(day, person, OverrideForm { start, note: "She lifted before".into() }).unwrap();
+    let plan = coach.plan_write(&folder, None, day, person).unwrap();
+    let text = std::fs::read_to_string(plan.path).unwrap();
+    home.client.profile().unwrap().take_in(&[ChosenFile { name: "plan".into(), text }], day);
+    for _ in 0..2 {
+        home.trains(day);
+        day += Duration::days(2);
+    }
+    let client = home.client.profile().unwrap();
+    let mut view = client.session_begin(day, Readiness::Usual, Vec::new()).unwrap();
+    let mut clock = day;
+    while session(&view).work.as_ref().is_some_and(|w| w.ladder.as_str() != "squat") {
+        clock += Duration::minutes(1);
+        view = client.set_log(clock, as_planned(&view)).unwrap();
+    }
+    let level = work(&view).level;
+    assert_eq!(level, 2, "where the coach let her start");
+    let run = session(&view).run;
+    let marked = client.mark(clock, run, false).unwrap();
+    let told = client.mark_say(clock, marked.mark.mark, felt("heaviness")).unwrap();
+    let Follows::Easier { offer, .. } = &told.mark.follows else { panic!("{:?}", told.mark.follows) };
+    assert_eq!(offer.level, level - 1);
+    view = told.train;
+    assert_eq!(work(&view).level, level - 1, "for the rest of today");
+    while session(&view).work.is_some() {
+        clock += Duration::minutes(1);
+        view = client.set_log(clock, as_planned(&view)).unwrap();
+    }
+    client.session_finish(clock, FinishForm { run, effort: Some(4), minutes: Some(30), note: None }).unwrap();
+    let path = client.path_view(clock + Duration::days(1)).unwrap();
+    let squat = path.ladders.iter().find(|l| l.ladder.as_str() == "squat").unwrap();
+    assert_eq!(squat.level, Some(level - 1), "next time starts there");
+    assert!(squat.reasons.iter().any(|r| r.code == ReasonCode::LevelDownSymptom));
+}
+
+#[test]
+fn a_red_flag_closes_training_until_a_clearance() {
+    let mut home = home();
+    let now = at("2026-03-02T09:00:00+01:00");
+    let client = home.client.profile().unwrap();
+    let view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+    let run = session(&view).run;
+    let marked = client.mark(now, run, false).unwrap();
+    let told = client.mark_say(now, marked.mark.mark, felt("bleeding")).unwrap();
+    assert!(matches!(told.mark.follows, Follows::Stop { .. }));
+    let TrainState::Closed(closed) = told.train.state else { panic!("closed at once") };
+    assert!(closed.can_withdraw, "not meant is still possible");
+    let view = client.record_withdraw(now, marked.mark.mark).unwrap();
+    assert!(matches!(view.state, TrainState::Session(_)), "and opens it again");
+
+    let marked = client.mark(now, run, false).unwrap();
+    client.mark_say(now, marked.mark.mark, felt("bleeding")).unwrap();
+    client.session_finish(now, FinishForm { run, effort: None, minutes: None, note: None }).unwrap();
+    let refused = client.record_withdraw(now, marked.mark.mark);
+    assert!(matches!(refused, Err(AppError::Refused(Refusal::Confirmed))), "confirmed is confirmed");
+    // Talking it down later does not open it either.
+    client.mark_say(now, marked.mark.mark, felt("soreness-both-legs")).unwrap();
+    let later = now + Duration::days(2);
+    assert!(matches!(client.train_view(later).unwrap().state, TrainState::Closed(_)));
+
+    // The coach records a clearance; it travels in a plan file.
+    let log = home.sends_log(later);
+    let folder = home.coach.out_folder();
+    home.coach_takes_in(&log, later);
+    let coach = home.coach.profile().unwrap();
+    assert_eq!(coach.desk_view(later).unwrap().queue[0].findings[0].code, "red-flag");
+    let person = home.person;
+    coach
+        .clearance_add(later, person, "Midwife at the clinic", later.date_naive(), "Seen, all well, may train")
+        .unwrap();
+    let plan = coach.plan_write(&folder, None, later, person).unwrap();
+    let text = std::fs::read_to_string(plan.path).unwrap();
+    let client = home.client.profile().unwrap();
+    let report = client.take_in(&[ChosenFile { name: "plan".into(), text }], later).files.remove(0);
+    assert!(report.refused.is_empty(), "{:?}", report.refused);
+    assert!(matches!(client.train_view(later).unwrap().state, TrainState::Ready(_)), "open again");
+}
+
+#[test]
+fn every_shown_proposal_is_made_again_exactly() {
+    let mut home = home();
+    let mut day = at("2026-03-02T09:00:00+01:00");
+    for _ in 0..5 {
+        home.trains(day);
+        day += Duration::days(2);
+    }
+    let log = home.sends_log(day);
+    home.coach_takes_in(&log, day);
+    let person = home.person;
+    let coach = home.coach.profile().unwrap();
+    let shown: Vec<_> = coach
+        .known(person)
+        .unwrap()
+        .records
+        .iter()
+        .filter(|r| matches!(r.payload, newel_engine::record::Payload::ProposalShown { .. }))
+        .map(|r| r.id)
+        .collect();
+    assert_eq!(shown.len(), 5);
+    for record in shown {
+        let replay = coach.replay(person, record).unwrap();
+        assert!(replay.same, "from the log alone, on the coach's device");
+    }
+}
+
+#[test]
+fn a_hold_is_answered_by_the_coach_and_the_ladder_comes_back() {
+    let mut home = home();
+    let now = at("2026-03-02T09:00:00+01:00");
+    let client = home.client.profile().unwrap();
+    let mut view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+    let mut clock = now;
+    while work(&view).ladder.as_str() != "squat" {
+        clock += Duration::minutes(1);
+        view = client.set_log(clock, as_planned(&view)).unwrap();
+    }
+    let run = session(&view).run;
+    let marked = client.mark(clock, run, false).unwrap();
+    let told = client.mark_say(clock, marked.mark.mark, felt("bulge")).unwrap();
+    assert!(matches!(told.mark.follows, Follows::Hold { .. }), "{:?}", told.mark.follows);
+    client.session_finish(clock, FinishForm { run, effort: None, minutes: None, note: None }).unwrap();
+    let log = home.sends_log(clock);
+    home.coach_takes_in(&log, clock);
+    let person = home.person;
+    let folder = home.coach.out_folder();
+    let coach = home.coach.profile().unwrap();
+    let story = coach.client_view(clock, person).unwrap();
+    assert_eq!(story.holds.len(), 1);
+    let hold = story.holds[0].hold;
+    let answered = coach.hold_answer(clock, person, hold, HoldAnswer::GoOn, "Seen by her physiotherapist").unwrap();
+    assert!(answered.holds.is_empty());
+    let squat = answered.next.unwrap().slots.into_iter().find(|p| p.ladder.as_str() == "hinge");
+    assert!(squat.is_none_or(|p| matches!(p.outcome, Outcome::Train(_))), "the lower body is open again");
+    let plan = coach.plan_write(&folder, None, clock, person).unwrap();
+    let text = std::fs::read_to_string(plan.path).unwrap();
+    let report = home.client.profile().unwrap().take_in(&[ChosenFile { name: "plan".into(), text }], clock);
+    assert!(report.files[0].refused.is_empty());
+}
+
+#[test]
+fn a_plan_for_somebody_else_changes_nothing() {
+    let mut home = home();
+    let other = self::home();
+    let mut other = other;
+    let now = at("2026-03-02T10:00:00+01:00");
+    let folder = other.coach.out_folder();
+    let person = other.person;
+    let plan = other.coach.profile().unwrap().plan_write(&folder, None, now, person).unwrap();
+    let text = std::fs::read_to_string(plan.path).unwrap();
+    let client = home.client.profile().unwrap();
+    let before = client.own().unwrap().records.len();
+    let report = client.take_in(&[ChosenFile { name: "plan".into(), text }], now).files.remove(0);
+    assert_eq!(report.refused[0].code, "app-error-plan-for-somebody-else");
+    assert!(!report.refused[0].message.is_empty() && !report.refused[0].remedy.is_empty());
+    assert_eq!(client.own().unwrap().records.len(), before);
+}
+
+#[test]
+fn the_short_version_keeps_the_first_round_and_pausing_loses_nothing() {
+    let mut home = home();
+    let now = at("2026-03-02T09:00:00+01:00");
+    let client = home.client.profile().unwrap();
+    let view = client.session_begin(now, Readiness::Tired, Vec::new()).unwrap();
+    assert!(!session(&view).changed.is_empty(), "what check-in changed is said");
+    let all = session(&view).steps.len();
+    let short = client.session_shorten(now, session(&view).run).unwrap();
+    let left = session(&short).steps.iter().filter(|s| matches!(s.state, StepState::Now | StepState::Ahead)).count();
+    assert!(left > 0 && left < all, "{left} of {all} are left");
+    assert_eq!(work(&short).round, 1);
+}
