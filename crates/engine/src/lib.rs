@@ -16,6 +16,7 @@ pub mod reason;
 pub mod record;
 pub mod review;
 pub mod rules;
+pub mod simulate;
 pub mod stage;
 pub mod state;
 pub mod strength;
