@@ -23,10 +23,12 @@ desk-hold-waits = { $ladder ->
 desk-symptom-repeated = { $ladder ->
     [none] { $symptom }: { $count ->
         [one] marked once.
+        [2] marked twice.
        *[other] marked { $count } times.
     }
    *[other] { $ladder }: { $symptom }, { $count ->
         [one] marked once.
+        [2] marked twice.
        *[other] marked { $count } times.
     }
 }
@@ -40,10 +42,13 @@ desk-silence-after-symptom = No log for { $days ->
     [one] one day
    *[other] { $days } days
 } after a symptom.
-desk-own-words = In her own words: “{ $words }”
+desk-own-words = { $day ->
+    [none] In her own words: “{ $words }”
+   *[other] In her own words, { $day }: “{ $words }”
+}
 desk-question = She asks: “{ $words }”
 desk-check-in-unwell = Said on { $day } that she was unwell.
-desk-effort-over = Effort over what was meant in { $count } of the last { $of } sessions.
+desk-effort-over = Effort over the ceiling in { $count } of the last { $of } sessions.
 desk-load-jump = Load jumped: { $variant }, { $load }.
 desk-override-open = What you set is not in a plan file yet: “{ $words }”
 desk-gap = { $count ->
@@ -124,7 +129,7 @@ desk-where = Where she is
 desk-step-of = Step { $step } of { $of }
 desk-not-started = Not trained yet
 desk-resting = rests, waits for your answer
-desk-resting-red = rests until a clearance
+desk-resting-red = all of it rests until a clearance
 desk-show-trend = Show the strength of { $ladder }
 desk-sessions = Sessions, planned beside done
 desk-sessions-more = Show { $count ->

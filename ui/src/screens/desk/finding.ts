@@ -32,5 +32,5 @@ export const FINDING_CODES = [
 export function findingWords(finding: FindingView): string {
   const id = `desk-${finding.code}`;
   if (!has(id)) return say('desk-unknown-finding', { code: finding.code });
-  return say(id, { symptom: 'none', ladder: 'none', ...factArgs(finding.facts) });
+  return say(id, { symptom: 'none', ladder: 'none', day: 'none', ...factArgs(finding.facts) });
 }

@@ -129,9 +129,9 @@ export class KitDraft {
 
   /** Adds a band of a preset stiffness. A second of the same gets a number, so that a load can name it. */
   addBand(preset: Band): void {
-    const taken = new Set(this.bands.map((b) => b.name));
+    const taken = this.bands.map((b) => b.name);
     let name = preset.name;
-    for (let n = 2; taken.has(name); n += 1) name = `${preset.name} ${n}`;
+    for (let n = 2; taken.includes(name); n += 1) name = `${preset.name} ${n}`;
     this.bands.push({ ...preset, name });
   }
 
