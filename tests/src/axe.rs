@@ -21,7 +21,8 @@ pub struct Violation {
 /// asked for: a script given to execute/sync must not wait.
 pub(crate) async fn serious(window: &Window) -> Result<Vec<Violation>> {
     let path = repository().join("ui/node_modules/axe-core/axe.min.js");
-    let source = std::fs::read_to_string(&path).with_context(|| format!("{} (npm ci in ui)", path.display()))?;
+    let source =
+        std::fs::read_to_string(&path).with_context(|| format!("{} (npm ci in ui)", path.display()))?;
     window.run(&format!("if (!window.axe) {{ {source} }}"), Vec::new()).await.map_err(|reason| {
         // The script is half a megabyte: the reason without it.
         anyhow::anyhow!("axe-core did not load: {}", reason.root_cause())

@@ -15,6 +15,7 @@
 //! ```
 
 mod axe;
+pub mod job;
 mod place;
 mod process;
 mod window;

@@ -67,7 +67,12 @@ pub(crate) struct Driver {
 impl Driver {
     /// Starts the driver with the environment that the window will have. `scratch` takes its words and the platform's
     /// own folders, so that nobody's real settings are read or written.
-    pub(crate) fn start(display: &Display, data: &Path, scratch: &Path, more: &[(String, String)]) -> Result<Self> {
+    pub(crate) fn start(
+        display: &Display,
+        data: &Path,
+        scratch: &Path,
+        more: &[(String, String)],
+    ) -> Result<Self> {
         let port = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?.local_addr()?.port();
         let log = scratch.join("driver.log");
         let words = File::create(&log).with_context(|| log.display().to_string())?;

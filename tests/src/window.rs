@@ -224,12 +224,20 @@ impl Window {
     /// # Errors
     /// If it does not become true in time; the page's text is part of the reason.
     pub async fn until(&self, expression: &str) -> Result<()> {
+        self.until_for(expression, PATIENCE.as_secs()).await
+    }
+
+    /// As [`Window::until`], for what takes longer than a person would wait for a card.
+    ///
+    /// # Errors
+    /// If it does not become true within so many seconds; the page's text is part of the reason.
+    pub async fn until_for(&self, expression: &str, seconds: u64) -> Result<()> {
         let script = format!("return Boolean({expression});");
-        let end = tokio::time::Instant::now() + PATIENCE;
+        let end = tokio::time::Instant::now() + Duration::from_secs(seconds);
         while self.run(&script, Vec::new()).await? != Value::Bool(true) {
             if tokio::time::Instant::now() > end {
                 let shown = self.run("return document.body.innerText;", Vec::new()).await?;
-                bail!("not within {} s: {expression}. The page reads: {shown}", PATIENCE.as_secs());
+                bail!("not within {seconds} s: {expression}. The page reads: {shown}");
             }
             tokio::time::sleep(POLL).await;
         }
@@ -259,7 +267,8 @@ impl Window {
     /// # Errors
     /// If the page does not answer.
     pub async fn has(&self, selector: &str) -> Result<bool> {
-        Ok(self.run("return document.querySelector(arguments[0]) !== null;", vec![json!(selector)]).await? == json!(true))
+        Ok(self.run("return document.querySelector(arguments[0]) !== null;", vec![json!(selector)]).await?
+            == json!(true))
     }
 
     /// Waits for an element and taps it, as a person does: it has to be visible and nothing may lie over it.

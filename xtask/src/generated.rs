@@ -33,9 +33,10 @@ impl Kind {
 
 /// Writes the folder anew, so that the file of a type that is gone goes too.
 pub fn write(kind: Kind) -> Result<()> {
-    write_with(kind, &["--package", "newel-app"])
+    write_with(kind, &["--package", "newel-engine", "--package", "newel-app"])
 }
 
+/// `scope` says which packages are compiled with which features, and so what is there already; the outcome is the same.
 fn write_with(kind: Kind, scope: &[&str]) -> Result<()> {
     let folder = repository().join(kind.folder());
     for file in files(&folder)?.into_keys() {
@@ -49,8 +50,7 @@ fn write_with(kind: Kind, scope: &[&str]) -> Result<()> {
             cargo(&arguments).step("types of the page")?;
         }
         Kind::Schemas => {
-            let path = folder.to_string_lossy().into_owned();
-            cargo(&["run", "--quiet", "--package", "newel-exchange", "--example", "schemas", "--", &path])
+            cargo(&["run", "--quiet", "--package", "newel-exchange", "--example", "schemas"])
                 .step("schemas of the files")?;
         }
     }

@@ -11,7 +11,8 @@ use resvg::{tiny_skia, usvg};
 use crate::repository;
 
 /// PNG files: name and side in pixels. `icon.png` is what Linux shows; tauri takes the `@2x` one for doubled screens.
-const PNG: [(&str, u32); 4] = [("32x32.png", 32), ("128x128.png", 128), ("128x128@2x.png", 256), ("icon.png", 512)];
+const PNG: [(&str, u32); 4] =
+    [("32x32.png", 32), ("128x128.png", 128), ("128x128@2x.png", 256), ("icon.png", 512)];
 /// The sides that Windows asks for, from the title bar to the large view.
 const ICO: [u32; 6] = [16, 24, 32, 48, 64, 256];
 /// The sides that macOS asks for; it calls 32 and 64 also the doubled 16 and 32.
@@ -36,14 +37,16 @@ pub fn icons(check: bool) -> Result<()> {
             let committed = tiny_skia::Pixmap::load_png(folder.join(name)).with_context(|| stale(name))?;
             same(&committed, &drawn[&side]).with_context(|| stale(name))?;
         }
-        let ico = ico::IconDir::read(BufReader::new(File::open(folder.join("icon.ico"))?)).context("icon.ico")?;
+        let ico =
+            ico::IconDir::read(BufReader::new(File::open(folder.join("icon.ico"))?)).context("icon.ico")?;
         let found: Vec<u32> = ico.entries().iter().map(|entry| entry.width()).collect();
         ensure!(found == ICO, "{}: holds the sides {found:?}", stale("icon.ico"));
         for entry in ico.entries() {
             let image = entry.decode()?;
             same_straight(image.rgba_data(), &drawn[&entry.width()]).with_context(|| stale("icon.ico"))?;
         }
-        let icns = icns::IconFamily::read(BufReader::new(File::open(folder.join("icon.icns"))?)).context("icon.icns")?;
+        let icns = icns::IconFamily::read(BufReader::new(File::open(folder.join("icon.icns"))?))
+            .context("icon.icns")?;
         let kinds = icns.available_icons();
         ensure!(kinds.len() == ICNS.len(), "{}: holds {} sides", stale("icon.icns"), kinds.len());
         for kind in kinds {

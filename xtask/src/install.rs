@@ -91,7 +91,9 @@ fn debian(purpose: For) -> Result<()> {
 fn line_for_this_linux() -> String {
     let release = std::fs::read_to_string("/etc/os-release").unwrap_or_default();
     let named = |name: &str| {
-        release.lines().any(|line| (line.starts_with("ID=") || line.starts_with("ID_LIKE=")) && line.contains(name))
+        release
+            .lines()
+            .any(|line| (line.starts_with("ID=") || line.starts_with("ID_LIKE=")) && line.contains(name))
     };
     if named("fedora") || named("rhel") {
         "    sudo dnf install webkit2gtk4.1-devel gcc make pkgconf-pkg-config /usr/bin/Xvfb /usr/bin/WebKitWebDriver dejavu-sans-fonts"
@@ -111,7 +113,9 @@ fn other_system() -> Result<()> {
         bail!("the compiler's tools are missing. Run\n    xcode-select --install");
     }
     if cfg!(windows) {
-        println!("Windows: this needs the WebView2 runtime (part of Windows 11) and the C++ build tools of Visual Studio.");
+        println!(
+            "Windows: this needs the WebView2 runtime (part of Windows 11) and the C++ build tools of Visual Studio."
+        );
     }
     Ok(())
 }
@@ -169,7 +173,8 @@ pub fn display() -> bool {
 
 /// Whether this runs in a clean checkout of its own, where nothing may be left uncommitted.
 pub fn ci() -> bool {
-    std::env::var_os("CI").is_some_and(|value| value == "true") && Path::new(&repository()).join(".git").exists()
+    std::env::var_os("CI").is_some_and(|value| value == "true")
+        && Path::new(&repository()).join(".git").exists()
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 use anyhow::Result;
 
 use crate::install::{self, For};
-use crate::process::{cargo, program};
+use crate::process::program;
 use crate::{build, repository};
 
 /// Builds everything that is missing and opens the window on the demo profile. Without a display, the walk.

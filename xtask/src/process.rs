@@ -23,7 +23,8 @@ pub struct Program {
 pub fn program<A: AsRef<OsStr>>(name: &str, arguments: &[A]) -> Program {
     let mut command = Command::new(name);
     command.args(arguments).current_dir(repository()).stdin(Stdio::null());
-    let words: Vec<String> = arguments.iter().map(|word| word.as_ref().to_string_lossy().into_owned()).collect();
+    let words: Vec<String> =
+        arguments.iter().map(|word| word.as_ref().to_string_lossy().into_owned()).collect();
     Program { command, shown: format!("{name} {}", words.join(" ")) }
 }
 
@@ -73,7 +74,8 @@ impl Program {
     }
 
     fn wait(mut self, heading: &str, start: Instant) -> Result<ExitStatus> {
-        let mut child: Child = self.command.spawn().with_context(|| format!("`{}` could not be started", self.shown))?;
+        let mut child: Child =
+            self.command.spawn().with_context(|| format!("`{}` could not be started", self.shown))?;
         let mut said = start;
         loop {
             if let Some(status) = child.try_wait()? {

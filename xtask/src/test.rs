@@ -25,7 +25,9 @@ const STEPS: &[Step] = &[
     ("schemas are fresh", || generated::check(Kind::Schemas, &[])),
     ("icons are fresh", || draw_icons(true)),
     ("tests", || cargo(&["nextest", "run", "--workspace", "--no-fail-fast"]).step("tests")),
-    ("documentation tests", || cargo(&["test", "--workspace", "--doc", "--quiet"]).step("documentation tests")),
+    ("documentation tests", || {
+        cargo(&["test", "--workspace", "--doc", "--quiet"]).step("documentation tests")
+    }),
 ];
 
 /// Runs all steps and sums up what held and how long each took.
@@ -47,7 +49,8 @@ pub fn test() -> Result<()> {
 
 fn clippy() -> Result<()> {
     cargo(&["clippy", "--workspace", "--all-targets", "--", "-D", "warnings"]).step("clippy")?;
-    cargo(&["clippy", "--package", "xtask", "--features", "icons", "--", "-D", "warnings"]).step("clippy of the icons")
+    cargo(&["clippy", "--package", "xtask", "--features", "icons", "--", "-D", "warnings"])
+        .step("clippy of the icons")
 }
 
 fn sum_up(taken: &[(&str, Duration)], stopped: Option<&str>, whole: Duration) {
