@@ -61,6 +61,10 @@ pub fn read(bytes: &[u8]) -> Result<Document, ReadError> {
     let probe: Probe = serde_json::from_str(text).map_err(|e| {
         or_foreign(match e.classify() {
             serde_json::error::Category::Eof => ReadError::CutShort,
+            // A number that was cut behind its point or sign counts as a fault of syntax with the parser.
+            serde_json::error::Category::Syntax if text.ends_with(['.', '-', '+', 'e', 'E']) => {
+                ReadError::CutShort
+            }
             serde_json::error::Category::Syntax | serde_json::error::Category::Io => ReadError::Altered,
             serde_json::error::Category::Data => malformed(&e),
         })
