@@ -19,13 +19,21 @@ start-plan = I have a plan file from my coach
 start-plan-hint = Your name and your first session come with it.
 start-demo-title = Just looking?
 start-demo = Look around with invented people
-start-demo-hint = Adds six invented clients and their coach, with twelve weeks of logs. None of them exists. You can leave them whenever you like.
+start-demo-hint = Adds seven invented clients and their coach, with twelve weeks of logs. None of them exists. You can leave them whenever you like.
 start-demo-making = Making up twelve weeks of training. This takes a few seconds.
 start-profiles = On this device
 start-profile-client = trains
 start-profile-coach = coaches
 start-profile-demo = invented
 start-opening = Opening
+demo-about-coach = Seven clients, a desk to go through
+demo-about-amara = 31 weeks pregnant, trained before; a question about yesterday waits
+demo-about-noemi = 11 weeks after a caesarean, heaviness on the split squat
+demo-about-josie = 24 weeks pregnant, new to lifting, girdle pain; bands and one pair in lb
+demo-about-freya = Seven months after a birth, much kit, ready for more
+demo-about-lucia = Wrist pain, one band, nothing heard for twelve days
+demo-about-hana = 40 weeks after a birth, a known prolapse, trains at her usual
+demo-about-selin = 34 weeks pregnant; a sign this week has stopped training
 
 ## Her numbers
 
@@ -116,7 +124,7 @@ past-of-side = { $side } { $counts }
 
 kit-title = Kit
 kit-sub = What you have to train with. Only loads that you can really make are proposed.
-kit-unknown = Not filled in yet. Until then every proposal is without weights.
+kit-unknown = Not filled in yet. Until then nothing that needs weights is proposed.
 kit-weights = Dumbbells and other weights
 kit-weights-hint = Tap once for one, twice for a pair, again for none.
 kit-unit = Weights are marked in

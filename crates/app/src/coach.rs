@@ -197,7 +197,7 @@ impl Profile {
         self.roster_view(now)
     }
 
-    fn client_write(
+    pub(crate) fn client_write(
         &mut self,
         now: DateTime<FixedOffset>,
         person: PersonId,
@@ -545,17 +545,13 @@ impl Profile {
         self.client_view(now, person)
     }
 
-    /// Writes a plan file for a client: her programme, and all that the coach recorded about her.
-    ///
-    /// # Errors
-    /// When there is no such client or programme, or the disk refuses.
-    pub fn plan_write(
+    /// The next plan file for a client, not yet written: her programme, and all that the coach recorded
+    /// about her.
+    pub(crate) fn plan_document(
         &mut self,
-        folder: &Path,
-        path: Option<PathBuf>,
         now: DateTime<FixedOffset>,
         person: PersonId,
-    ) -> Result<WrittenView, AppError> {
+    ) -> Result<PlanDocument, AppError> {
         self.coach_only()?;
         let known = self.client(person)?;
         let given = self.given(person)?;
@@ -568,10 +564,9 @@ impl Profile {
         });
         let in_force = known.plan.as_ref().map_or(0, |p| p.sequence);
         let sequence = sent.max().unwrap_or(0).max(in_force) + 1;
-        let name = client_name(&known.history);
-        let document = PlanDocument {
+        Ok(PlanDocument {
             person,
-            person_name: name.clone(),
+            person_name: client_name(&known.history),
             coach_name: self.name()?,
             coach_device: self.store.device()?,
             sequence,
@@ -579,7 +574,35 @@ impl Profile {
             programme: Some(programme),
             starts: known.plan.map(|p| p.starts).unwrap_or_default(),
             lines: self.store.own_lines(person)?,
-        };
+        })
+    }
+
+    /// Writes down that the next plan for a client goes out, and gives its bytes.
+    pub(crate) fn plan_send(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        person: PersonId,
+    ) -> Result<(PlanDocument, Vec<u8>), AppError> {
+        let document = self.plan_document(now, person)?;
+        let bytes = newel_exchange::write_plan(&document)?;
+        let (plan, sequence) = (hash_of(&String::from_utf8_lossy(&bytes)), document.sequence);
+        self.write(Action::SendPlan, now, person, vec![Payload::PlanSent { plan, sequence }])?;
+        Ok((document, bytes))
+    }
+
+    /// Writes a plan file for a client: her programme, and all that the coach recorded about her.
+    ///
+    /// # Errors
+    /// When there is no such client or programme, or the disk refuses.
+    pub fn plan_write(
+        &mut self,
+        folder: &Path,
+        path: Option<PathBuf>,
+        now: DateTime<FixedOffset>,
+        person: PersonId,
+    ) -> Result<WrittenView, AppError> {
+        let document = self.plan_document(now, person)?;
+        let (name, sequence) = (document.person_name.clone(), document.sequence);
         let bytes = newel_exchange::write_plan(&document)?;
         let path = path.unwrap_or_else(|| {
             folder.join(format!("{}-plan-{sequence}.newel.json", slug(&name)))

@@ -4,6 +4,7 @@
 //! changes nothing; no SQL and no window here.
 
 pub mod coach;
+pub mod demo;
 pub mod error;
 pub mod files;
 pub mod newel;

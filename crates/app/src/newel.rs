@@ -77,6 +77,11 @@ impl Newel {
         self.data.join("profiles").join(key)
     }
 
+    /// Where the database of a profile by that key stands, whether there is one or not.
+    pub(crate) fn database_path(&self, key: &str) -> PathBuf {
+        self.folder(key).join(DATABASE)
+    }
+
     /// The books.
     #[must_use]
     pub fn books(&self) -> &Arc<Books> {

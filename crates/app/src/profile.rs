@@ -250,6 +250,29 @@ impl Profile {
         self.write(action, now, self.person, payloads)
     }
 
+    /// As [`Profile::write`], but what is known is not worked out anew until [`Profile::reread`]: for the
+    /// demonstration, which writes thousands of records in one go.
+    pub(crate) fn write_unread(
+        &mut self,
+        action: Action,
+        now: DateTime<FixedOffset>,
+        payloads: Vec<Payload>,
+    ) -> Result<Change, AppError> {
+        let person = self.person;
+        let change = self.store.write(action, now, person, payloads)?;
+        if let Some(known) = self.cache.get_mut(&person) {
+            known.records.extend(change.records.iter().cloned());
+        }
+        Ok(change)
+    }
+
+    /// Works out anew what is known about the profile's own person, after [`Profile::write_unread`].
+    pub(crate) fn reread(&mut self) {
+        if let Some(known) = self.cache.get_mut(&self.person) {
+            *known = Known::of(std::mem::take(&mut known.records));
+        }
+    }
+
     pub(crate) fn forget_person(&mut self, person: PersonId) {
         self.cache.remove(&person);
     }

@@ -76,6 +76,18 @@ impl Profile {
         readiness: Readiness,
         symptoms: Vec<Symptom>,
     ) -> Result<TrainView, AppError> {
+        self.begin(now, RunId(Uuid::now_v7()), readiness, symptoms)?;
+        self.train_view(now)
+    }
+
+    /// As [`Profile::session_begin`], with the id that a new run gets, and without the screen.
+    pub(crate) fn begin(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        new_run: RunId,
+        readiness: Readiness,
+        symptoms: Vec<Symptom>,
+    ) -> Result<(), AppError> {
         let symptoms = checked_symptoms(symptoms)?;
         let day = now.date_naive();
         let known = self.own()?;
@@ -85,11 +97,11 @@ impl Profile {
         let open = open_run(known, now);
         if open.is_some_and(|r| r.planned.is_some()) {
             // Begun already: a second tap changes nothing.
-            return self.train_view(now);
+            return Ok(());
         }
         // A check-in that was cut off before its session began is put right and not repeated.
         let unfinished = open.and_then(|r| Some((r.id, r.check_in.as_ref()?.record)));
-        let run = unfinished.map_or_else(|| RunId(Uuid::now_v7()), |(run, _)| run);
+        let run = unfinished.map_or(new_run, |(run, _)| run);
         let check_in = Payload::CheckIn { run, readiness, symptoms };
         let payload = match unfinished {
             Some((_, record)) => {
@@ -108,7 +120,7 @@ impl Profile {
         let plan = known.plan.clone().ok_or(Refusal::NoPlan)?;
         let bench = known.bench(&books, day, Some(run)).ok_or(Refusal::NoPlan)?;
         if bench.gate() != Gate::Open {
-            return self.train_view(now);
+            return Ok(());
         }
         let session = next_session(&known.history, &plan.programme).ok_or(Refusal::NoPlan)?;
         let result = bench.propose(session);
@@ -128,7 +140,7 @@ impl Profile {
             result: Box::new(result),
         };
         self.write_own(Action::StartSession, now, vec![started, shown])?;
-        self.train_view(now)
+        Ok(())
     }
 
     /// Answers the next-day question.
