@@ -154,3 +154,69 @@ pub fn load_text(load: &Load) -> String {
         Load::Assist { bands: list } => format!("helped by {}", bands(list)),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use newel_engine::catalogue::Catalogue;
+    use newel_engine::reason::ReasonCode;
+    use newel_engine::rules::RulePack;
+
+    #[test]
+    fn every_file_can_be_read_and_no_id_stands_twice() {
+        assert_eq!(Words::english().faults, Vec::<String>::new());
+    }
+
+    #[test]
+    fn every_error_has_its_sentence_and_its_remedy() {
+        let words = Words::english();
+        let own = crate::Refusal::ALL.iter().map(|r| format!("app-error-{}", r.code()));
+        let store = newel_store::StoreError::CODES.iter().map(|c| format!("store-error-{c}"));
+        let read = newel_exchange::ReadError::CODES.iter().map(|c| format!("file-error-{c}"));
+        let write = newel_exchange::WriteError::CODES.iter().map(|c| format!("file-error-{c}"));
+        let disk = newel_exchange::FileError::CODES.iter().map(|c| format!("file-error-{c}"));
+        let lines = newel_store::Refusal::ALL.iter().map(|r| format!("take-in-refused-{}", r.code()));
+        let missing: Vec<String> = own
+            .chain(store)
+            .chain(read)
+            .chain(write)
+            .chain(disk)
+            .chain(lines)
+            .filter(|id| words.say(id).is_none_or(|text| text.is_empty()))
+            .collect();
+        assert_eq!(missing, Vec::<String>::new());
+        for refusal in crate::Refusal::ALL {
+            let id = format!("app-error-{}", refusal.code());
+            assert!(words.attribute(&id, "remedy").is_some(), "{id} says what to do");
+        }
+    }
+
+    #[test]
+    fn a_reason_becomes_a_sentence_with_its_numbers() {
+        let rules = RulePack::built_in().unwrap();
+        let reason = Reason::new(&rules, ReasonCode::LoadSame, "load.target")
+            .with("load", Fact::Load(Load::One { weight: Weight::in_kg(8.0) }))
+            .number("last_reps", 9.0)
+            .number("last_reserve", 2.0)
+            .number("target", 3.0);
+        assert_eq!(
+            Words::english().reason(&reason),
+            "8 kg again: last time 9 reps with 2 left; the aim is 3 left."
+        );
+    }
+
+    #[test]
+    fn loads_are_said_as_they_were_entered() {
+        assert_eq!(load_text(&Load::Pair { weight: Weight::lb(12.5) }), "2 × 12.5 lb");
+        assert_eq!(load_text(&Load::One { weight: Weight::in_kg(10.0) }), "10 kg");
+    }
+
+    #[test]
+    fn every_variant_has_a_name() {
+        let catalogue = Catalogue::built_in().unwrap();
+        for place in catalogue.places() {
+            let name = Words::english().variant(&place.variant.id);
+            assert_ne!(name, place.variant.id.to_string(), "{} has no name", place.variant.id);
+        }
+    }
+}
