@@ -129,7 +129,7 @@ desk-where = Where she is
 desk-step-of = Step { $step } of { $of }
 desk-not-started = Not trained yet
 desk-resting = rests, waits for your answer
-desk-resting-red = all of it rests until a clearance
+desk-resting-red = All of it rests until a clearance
 desk-show-trend = Show the strength of { $ladder }
 desk-sessions = Sessions, planned beside done
 desk-sessions-more = Show { $count ->
@@ -175,6 +175,7 @@ desk-answer-note = A word to her (may stay empty)
 desk-answered = Answer recorded. It reaches her with the next plan file.
 desk-red-title = Training is stopped
 desk-red-text = A stop sign was marked. An answer here cannot lift it; only a clearance from her midwife or doctor reopens training. Record it on the day you hear of it.
+desk-red-waits-title = Training waits for a clearance
 desk-red-waits-text = Her screening asks for a clearance before training. Record it on the day you hear of it.
 desk-clear-record = Record a clearance
 
@@ -227,8 +228,6 @@ desk-plan-unsent = { $count ->
 desk-plan-write = Write plan file
 desk-plan-elsewhere = Choose another place
 desk-plan-written = Written: { $path } ({ $size })
-# The name that the system's dialog suggests.
-desk-plan-file = { $name } plan.json
 desk-plan-then = Send it to her by any messenger. She takes it in on her Send screen.
 desk-answers = What you wrote and set
 desk-answers-none = Nothing yet.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { missing, readFiles, sizeParts, totals, verdict } from './takein';
+import { missing, readFiles, sizeParts, totals, verdict, worstFirst } from './takein';
 import type { FileReport } from './types';
 
 const refusal = { code: 'file-altered', message: 'changed after it was written', remedy: 'ask for it again' };
@@ -21,6 +21,18 @@ describe('the report on a file', () => {
     expect(verdict(report({ new: 3, gaps: [{ from: 4, to: 6 }] }))).toBe('gap');
     expect(verdict(report({ new: 3, refused: [refusal] }))).toBe('partly');
     expect(verdict(report({ refused: [refusal] }))).toBe('refused');
+  });
+
+  it('puts first what asks for something, and keeps the order among equals', () => {
+    const files = [
+      report({ file: 'known', known: 1 }),
+      report({ file: 'new a', new: 1 }),
+      report({ file: 'gap', gaps: [{ from: 1, to: 1 }] }),
+      report({ file: 'refused', refused: [refusal] }),
+      report({ file: 'new b', new: 2 }),
+    ];
+    expect(worstFirst(files).map((f) => f.file)).toEqual(['refused', 'gap', 'new a', 'new b', 'known']);
+    expect(files[0]?.file, 'the list that came in stays as it is').toBe('known');
   });
 
   it('counts both ends of a gap', () => {

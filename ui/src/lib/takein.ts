@@ -14,6 +14,12 @@ export function verdict(report: FileReport): Verdict {
   return report.new > 0 ? 'new' : 'known';
 }
 
+/** The reports in the order in which they ask for something: refused first, known last. */
+export function worstFirst(reports: readonly FileReport[]): FileReport[] {
+  const order: Verdict[] = ['refused', 'partly', 'gap', 'new', 'known'];
+  return [...reports].sort((a, b) => order.indexOf(verdict(a)) - order.indexOf(verdict(b)));
+}
+
 /** How many records are missing in all gaps of a file; both ends of a span are missing. */
 export function missing(report: FileReport): number {
   return report.gaps.reduce((sum, gap) => sum + gap.to - gap.from + 1, 0);

@@ -75,10 +75,10 @@ describe('the report on files', () => {
       ],
     });
     const lines = screen.getAllByTestId('report-file');
-    expect(lines.map((l) => l.dataset['verdict'])).toEqual(['new', 'known', 'gap', 'refused']);
-    expect(lines[0]?.textContent).toContain('3 new, 9 known already');
-    expect(lines[2]?.textContent).toContain('3 entries are missing in between');
-    expect(lines[3]?.textContent).toMatch(/Not a log file\. Choose another\..*Nothing was changed/s);
+    expect(lines.map((l) => l.dataset['verdict'])).toEqual(['refused', 'gap', 'new', 'known']);
+    expect(lines[2]?.textContent).toContain('3 new, 9 known already');
+    expect(lines[1]?.textContent).toContain('3 entries are missing in between');
+    expect(lines[0]?.textContent).toMatch(/Not a log file\. Choose another\..*Nothing was changed/s);
     expect(screen.getByTestId('report').textContent).toContain(
       '4 files, 4 new entries, one with a gap, one refused.',
     );

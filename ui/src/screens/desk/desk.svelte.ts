@@ -13,6 +13,15 @@ import type {
 } from '$lib/types';
 import { say } from '$lib/words';
 
+/** The name that the system's dialog suggests: her name in letters, digits and hyphens, as the shell does it. */
+export function planFileName(name: string): string {
+  const slug = name
+    .toLocaleLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '');
+  return `${slug || 'client'}-plan.newel.json`;
+}
+
 export class DeskState {
   view = $state.raw<DeskView | null>(null);
   /** The client whose story is in view. */
@@ -121,7 +130,7 @@ export class DeskState {
     await this.doing.run('plan', async () => {
       let path: string | null = null;
       if (elsewhere) {
-        path = await bridge.chooseSavePath(say('desk-plan-file', { name: this.client?.client.name ?? '' }));
+        path = await bridge.chooseSavePath(planFileName(this.client?.client.name ?? ''));
         if (path === null) return;
       }
       const written = await bridge.planWrite(person, path);

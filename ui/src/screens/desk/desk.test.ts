@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import * as bridge from '$lib/bridge';
 import type { ClientView, DeskView, LadderView } from '$lib/types';
-import { DeskState } from './desk.svelte';
+import { DeskState, planFileName } from './desk.svelte';
 
 const DESK: DeskView = { queue: [], well: [], taken_in: 0 };
 const ladder = (id: string, points = 0): LadderView => ({
@@ -123,5 +123,17 @@ describe('the desk', () => {
     const desk = new DeskState();
     expect(await desk.note('x')).toBe(false);
     expect(write).not.toHaveBeenCalled();
+  });
+
+  it('writes nothing when the dialog for another place is closed, and suggests a name that any disk takes', async () => {
+    vi.spyOn(bridge, 'clientView').mockResolvedValue(story('Ana / Łucja  de la C.'));
+    const write = vi.spyOn(bridge, 'planWrite');
+    const ask = vi.spyOn(bridge, 'chooseSavePath').mockResolvedValue(null);
+    const desk = new DeskState();
+    await desk.choose('a');
+    await desk.writePlan(true);
+    expect(ask).toHaveBeenCalledExactlyOnceWith('ana-łucja-de-la-c-plan.newel.json');
+    expect(write).not.toHaveBeenCalled();
+    expect(planFileName('…'), 'never an empty name').toBe('client-plan.newel.json');
   });
 });

@@ -27,9 +27,10 @@ export class StartState {
     if (file) await this.take('plan', async () => bridge.profileFromPlan(await file.text()));
   }
 
-  /** Adds the invented people and stays here: one of them is chosen next. */
-  async demo(): Promise<void> {
+  /** Adds the invented people and stays here: one of them is chosen next. True once they are there. */
+  async demo(): Promise<boolean> {
     await this.take('demo', bridge.demoMake);
+    return this.doing.error === null && (app.view?.profiles.some((p) => p.demo) ?? false);
   }
 
   async open(key: string): Promise<void> {
