@@ -573,7 +573,7 @@ impl Profile {
             made_at: now,
             programme: Some(programme),
             starts: known.plan.map(|p| p.starts).unwrap_or_default(),
-            lines: self.store.own_lines(person)?,
+            lines: self.store.own_lines(person, &[])?,
         })
     }
 

@@ -58,6 +58,17 @@ impl Known {
         Self { records, history, plan }
     }
 
+    /// As [`Known::of`] for more records, the first `known` of which stood here before. A plan file is
+    /// long to read, so the one in force is kept where none came in since.
+    fn grown(plan: Option<Plan>, records: Vec<Record>, known: usize) -> Self {
+        let came_in =
+            records.iter().skip(known).any(|r| matches!(r.payload, Payload::PlanTakenIn { .. }));
+        if came_in {
+            return Self::of(records);
+        }
+        Self { history: History::of(&records), records, plan }
+    }
+
     /// The engine over it, on a day; `None` without a plan.
     #[must_use]
     pub fn bench<'a>(&'a self, books: &'a Books, day: NaiveDate, run: Option<RunId>) -> Option<Bench<'a>> {
@@ -227,8 +238,9 @@ impl Profile {
         match self.cache.get_mut(&person) {
             Some(known) => {
                 let mut records = std::mem::take(&mut known.records);
+                let before = records.len();
                 records.extend(change.records.iter().cloned());
-                *known = Known::of(records);
+                *known = Known::grown(known.plan.take(), records, before);
             }
             None => {
                 self.cache.remove(&person);
@@ -269,7 +281,10 @@ impl Profile {
     /// Works out anew what is known about the profile's own person, after [`Profile::write_unread`].
     pub(crate) fn reread(&mut self) {
         if let Some(known) = self.cache.get_mut(&self.person) {
-            *known = Known::of(std::mem::take(&mut known.records));
+            // No plan is ever taken in this way: only take-in writes that, and it forgets what is cached.
+            let records = std::mem::take(&mut known.records);
+            let before = records.len();
+            *known = Known::grown(known.plan.take(), records, before);
         }
     }
 

@@ -148,7 +148,7 @@ fn parse<'a, T: Deserialize<'a>>(content: &'a str) -> Result<T, ReadError> {
 
 /// A line that may stand in a file about a person.
 pub(crate) fn check_line(line: &str, person: PersonId) -> Result<(), RecordFault> {
-    if line.contains(['\n', '\r']) {
+    if line.contains('\n') || line.contains('\r') {
         return Err(RecordFault::NotOneLine);
     }
     let record = Record::parse(line).map_err(|_| RecordFault::NotARecord)?;

@@ -33,7 +33,7 @@ pub fn hash_of(line: &str) -> String {
 
 /// True for a text that stands on one line and bears nothing before or after its braces.
 pub(crate) fn is_one_line(line: &str) -> bool {
-    line.starts_with('{') && line.ends_with('}') && !line.contains(['\n', '\r'])
+    line.starts_with('{') && line.ends_with('}') && !line.contains('\n') && !line.contains('\r')
 }
 
 /// The kind as it is written, also for kinds that this version does not know.
