@@ -144,6 +144,8 @@ export class DeskState {
 
   async takeIn(files: File[]): Promise<void> {
     await this.doing.run('take-in', async () => {
+      // The old report goes first, so that it is never read as the new one.
+      this.report = null;
       this.report = (await bridge.takeIn(await readFiles(files))).files;
       this.view = await bridge.deskView();
       const person = this.person;

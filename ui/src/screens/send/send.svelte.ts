@@ -46,6 +46,8 @@ export class SendState {
 
   async takeIn(files: File[]): Promise<void> {
     await this.doing.run('take-in', async () => {
+      // The old report goes first, so that it is never read as the new one.
+      this.report = null;
       this.report = (await bridge.takeIn(await readFiles(files))).files;
       this.view = await bridge.sendView();
       if (this.coach) this.clients = (await bridge.rosterView()).clients;
