@@ -67,12 +67,12 @@ pub enum StoreError {
         source: rusqlite::Error,
     },
     /// A stored line cannot be read as a record.
-    #[error("the stored record {record} cannot be read: {source}")]
+    #[error("a stored record cannot be read at column {column}; its hash is {hash}")]
     LineUnreadable {
-        /// Its id.
-        record: String,
-        /// What the parser said.
-        source: serde_json::Error,
+        /// The hash of its line: no value of it stands in an error, since errors are logged.
+        hash: String,
+        /// Where the parser stopped.
+        column: usize,
     },
     /// What was to be written would not read back as it was.
     #[error("the record would not read back as it was written: {why}")]
@@ -133,6 +133,11 @@ impl StoreError {
         "plan-stale",
         "miscount",
     ];
+
+    /// A stored line that is no record.
+    pub(crate) fn unreadable(line: &str, error: &serde_json::Error) -> Self {
+        Self::LineUnreadable { hash: crate::hash_of(line), column: error.column() }
+    }
 
     /// An I/O error with its path.
     pub(crate) fn io(path: &Path, source: io::Error) -> Self {

@@ -5,6 +5,7 @@
 //! of two corrections holds, or what a withdrawn mark means, is the engine's to say.
 
 use crate::StoreError;
+use crate::read::read_line;
 use crate::rows::word;
 use crate::schema::PROJECTIONS;
 use newel_engine::ids::{RecordId, RunId};
@@ -25,13 +26,10 @@ pub(crate) fn rebuild(conn: &Connection) -> Result<(), StoreError> {
     for table in PROJECTIONS {
         conn.execute(&format!("DELETE FROM {table}"), [])?;
     }
-    let mut lines = conn.prepare("SELECT id, line FROM records ORDER BY arrival")?;
+    let mut lines = conn.prepare("SELECT line FROM records ORDER BY arrival")?;
     let mut rows = lines.query([])?;
     while let Some(row) = rows.next()? {
-        let (id, line): (String, String) = (row.get(0)?, row.get(1)?);
-        let record =
-            Record::parse(&line).map_err(|source| StoreError::LineUnreadable { record: id, source })?;
-        add(conn, &record)?;
+        add(conn, &read_line(&row.get::<_, String>(0)?)?)?;
     }
     conn.execute("UPDATE here SET projected = ?1", [version()])?;
     Ok(())

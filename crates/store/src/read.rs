@@ -8,7 +8,7 @@ use newel_engine::ids::{
 };
 use newel_engine::record::{Record, Reserve, SymptomAmount};
 use rusqlite::{Connection, OptionalExtension as _, Params, Row, params};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// How far a stream is known.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -68,20 +68,18 @@ impl Store {
     }
 
     /// The lines that this profile itself wrote about a person, under all the names that it ever had, in
-    /// order: what a plan file carries.
+    /// order, without those that a reader who knows `known` has: what a plan file carries. What her
+    /// device knew last stands in its latest *proposal shown*; an empty list gives all lines.
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn own_lines(&self, person: PersonId) -> Result<Vec<String>, StoreError> {
-        self.read(|conn| {
-            list(
-                conn,
-                "SELECT line FROM records WHERE person = ?1 AND device IN (SELECT device FROM own_devices)
-                 ORDER BY device, seq",
-                [person.to_string()],
-                |row| row.get(0),
-            )
-        })
+    pub fn own_lines(&self, person: PersonId, known: &[(DeviceId, u64)]) -> Result<Vec<String>, StoreError> {
+        let own: BTreeSet<DeviceId> = self.read(|conn| {
+            let all = list(conn, "SELECT device FROM own_devices", [], |row| uuid(row, 0).map(DeviceId))?;
+            Ok(all.into_iter().collect())
+        })?;
+        let lines = self.lines_since(person, known)?;
+        Ok(lines.into_iter().filter(|(device, _, _)| own.contains(device)).map(|(_, _, line)| line).collect())
     }
 
     /// The lines about a person that a reader who knows `known` does not have, with device and number.
@@ -220,7 +218,8 @@ impl Store {
         self.read(|conn| {
             list(
                 conn,
-                "SELECT r.person, p.name, count(*), count(DISTINCT r.device), max(r.at_ms),
+                "SELECT r.person, p.name, count(*),
+                   (SELECT count(*) FROM streams t WHERE t.person = r.person), max(r.at_ms),
                    (SELECT max(s.day) FROM sessions s WHERE s.person = r.person)
                  FROM records r LEFT JOIN people p ON p.person = r.person
                  GROUP BY r.person ORDER BY p.name IS NULL, p.name, r.person",
@@ -367,10 +366,7 @@ fn mark_row(row: &Row<'_>) -> rusqlite::Result<MarkRow> {
 
 /// Reads a stored line.
 pub(crate) fn read_line(line: &str) -> Result<Record, StoreError> {
-    Record::parse(line).map_err(|source| {
-        let record = line.chars().take(80).collect();
-        StoreError::LineUnreadable { record, source }
-    })
+    Record::parse(line).map_err(|error| StoreError::unreadable(line, &error))
 }
 
 /// All rows of a query.

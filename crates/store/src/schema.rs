@@ -60,7 +60,9 @@ pub(crate) fn is_new(conn: &Connection, path: &Path) -> Result<bool, StoreError>
 
 /// Brings a database that [`is_new`] let pass to this program's schema, in one transaction.
 pub(crate) fn migrate(conn: &mut Connection, path: &Path) -> Result<(), StoreError> {
-    conn.execute_batch(&format!("PRAGMA application_id = {APPLICATION_ID};"))?;
+    if version(conn)? == 0 {
+        conn.execute_batch(&format!("PRAGMA application_id = {APPLICATION_ID};"))?;
+    }
     Migrations::from_slice(&MIGRATIONS).to_latest(conn).map_err(|error| match error {
         rusqlite_migration::Error::RusqliteError { err, .. } => StoreError::from(err),
         rusqlite_migration::Error::MigrationDefinition(_)
@@ -91,5 +93,16 @@ mod tests {
             .collect::<Result<_, _>>()
             .unwrap();
         assert_eq!(lax, Vec::<String>::new(), "every table of ours is STRICT");
+    }
+
+    #[test]
+    fn a_commit_is_synced_and_references_hold() {
+        let conn = Connection::open_in_memory().unwrap();
+        prepare(&conn).unwrap();
+        let pragma =
+            |name: &str| -> i64 { conn.query_row(&format!("PRAGMA {name}"), [], |row| row.get(0)).unwrap() };
+        assert_eq!(pragma("synchronous"), 2, "FULL");
+        assert_eq!(pragma("foreign_keys"), 1);
+        assert_eq!(pragma("secure_delete"), 1);
     }
 }

@@ -145,6 +145,31 @@ fn what_was_known_can_be_said_and_found_again_gaps_included() {
 }
 
 #[test]
+fn a_plan_carries_what_the_coach_wrote_and_her_client_lacks() {
+    let (mut coach, mut phone) = (device(2), device(1));
+    write(&mut phone, 0, NOOR, note("hers"));
+    take_in(&mut coach, NOOR, &phone.lines(NOOR).unwrap());
+    write(&mut coach, 1, NOOR, note("first"));
+    coach.renew_device().unwrap();
+    write(&mut coach, 2, NOOR, note("second, under another name"));
+    write(&mut coach, 3, IMKE, note("of somebody else"));
+    let first = coach.own_lines(NOOR, &[]).unwrap();
+    assert_eq!(first.len(), 2, "all her own, under both names, and nothing else");
+    take_in(&mut phone, NOOR, &first);
+    write(&mut coach, 4, NOOR, note("third"));
+    let next = coach.own_lines(NOOR, &phone.known(NOOR).unwrap()).unwrap();
+    assert_eq!(next.len(), 1, "only what is new to the phone");
+    assert_eq!(take_in(&mut phone, NOOR, &next).gaps, vec![]);
+    assert_whole(&phone, "the coach's streams are whole on the phone");
+}
+
+/// One thread owns the database, and it need not be the one that opened it.
+const _: () = {
+    const fn moves<T: Send>() {}
+    moves::<newel_store::Store>();
+};
+
+#[test]
 fn settings_are_local_and_no_part_of_the_log() {
     let mut phone = device(1);
     assert_eq!(phone.setting("role").unwrap(), None);

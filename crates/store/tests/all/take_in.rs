@@ -214,7 +214,7 @@ fn a_profile_restored_from_an_older_copy_takes_back_what_it_lost_and_goes_on_und
     assert_ne!(new_name, old_name);
     assert_eq!(report.change.records[0].device, new_name, "it writes on under the new name");
     assert_eq!(report.change.records[0].seq, 0);
-    assert_eq!(phone.own_lines(NOOR).unwrap().len(), 3, "what it wrote under both names is its own");
+    assert_eq!(phone.own_lines(NOOR, &[]).unwrap().len(), 3, "what it wrote under both names is its own");
     assert_eq!(take_in(&mut phone, NOOR, &sent).renewed, None, "and once is enough");
     drop(phone);
     assert_eq!(Store::open(&path).unwrap().device().unwrap(), new_name, "the marker went with it");
