@@ -6,6 +6,7 @@
 
 mod bodies;
 mod cast;
+mod folder;
 mod part;
 mod run;
 mod story;
@@ -73,16 +74,6 @@ impl Newel {
             keep(&scenario.coach, &self.database_path(COACH_KEY))?;
         }
         self.app_view()
-    }
-}
-
-impl Scenario {
-    /// Writes the coach's database into a file.
-    ///
-    /// # Errors
-    /// When the disk refuses.
-    pub fn keep_coach(&self, path: &Path) -> Result<(), AppError> {
-        keep(&self.coach, path)
     }
 }
 

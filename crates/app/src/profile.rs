@@ -7,7 +7,7 @@ use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::history::History;
 use newel_engine::ids::{DeviceId, PersonId, RecordId, RunId};
 use newel_engine::programme::{Programme, Start};
-use newel_engine::proposal::{Bench, Inputs, SessionProposal};
+use newel_engine::proposal::{Bench, Inputs};
 use newel_engine::record::{Payload, Record, Versions};
 use newel_exchange::PlanDocument;
 use newel_store::{Action, Change, Store, hash_of};
@@ -338,50 +338,4 @@ impl Profile {
     pub(crate) fn known_streams(&self, person: PersonId) -> Result<Vec<(DeviceId, u64)>, AppError> {
         Ok(self.store.known(person)?)
     }
-
-    /// Makes a shown proposal again from the log alone: what was known then, by the same engine.
-    ///
-    /// # Errors
-    /// When there is no such proposal, or it was made by other versions than these.
-    pub fn replay(&mut self, person: PersonId, shown: RecordId) -> Result<Replay, AppError> {
-        let books = self.books();
-        let all = self.known(person)?;
-        let record = all.records.iter().find(|r| r.id == shown).ok_or(Refusal::NoSuchThing)?;
-        let Payload::ProposalShown { run, inputs, known, versions: made_by, result } = &record.payload else {
-            return Err(Refusal::NoSuchThing.into());
-        };
-        if *made_by != versions(&books) {
-            return Err(Refusal::NoSuchThing.into());
-        }
-        let (run, then, seen) = (*run, result.on, known.clone());
-        let (inputs, result) = (inputs.clone(), (**result).clone());
-        let records = self.store.records_known(person, &seen)?;
-        let mut lines = Vec::new();
-        for line in self.store.lines(person)? {
-            let Ok(record) = Record::parse(&line) else { continue };
-            if newel_store::is_known(&seen, record.device, record.seq) {
-                lines.push(line);
-            }
-        }
-        let known = Known::of(records);
-        let plan = known.plan.clone().ok_or(Refusal::NoPlan)?;
-        let bench = known.bench(&books, then, Some(run)).ok_or(Refusal::NoPlan)?;
-        let session = plan.programme.session(&result.session).ok_or(Refusal::NoSuchThing)?;
-        let again = bench.propose(session);
-        let same_inputs = inputs_hash(&lines, &plan, &versions(&books), then, run) == inputs;
-        Ok(Replay { same: again == result && same_inputs, same_inputs, again, shown: result })
-    }
-}
-
-/// A shown proposal, made again.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Replay {
-    /// True when inputs and result are the same.
-    pub same: bool,
-    /// True when the inputs are the same.
-    pub same_inputs: bool,
-    /// What the engine gives now for what was known then.
-    pub again: SessionProposal,
-    /// What was shown then.
-    pub shown: SessionProposal,
 }

@@ -28,6 +28,7 @@ pub(super) fn parts() -> Vec<Part> {
 fn base() -> Part {
     Part {
         slug: "",
+        line: "",
         name: "",
         clinic: "",
         stage: |_| Stage::Neither,
@@ -56,6 +57,7 @@ fn amara() -> Part {
     let trained = "You know this one. Start here and tell me how it goes.";
     Part {
         slug: "amara",
+        line: "31 weeks pregnant, trained before, pairs of dumbbells in kg",
         name: "Amara Lindqvist",
         clinic: "Midwife, 555 0101",
         stage: |on| pregnant(on, 31, 2),
@@ -104,6 +106,7 @@ fn noemi() -> Part {
     let again = "A new beginning after the birth. Slow, and stop early.";
     Part {
         slug: "noemi",
+        line: "11 weeks after a caesarean, cleared, single dumbbells; heaviness on the split squat",
         name: "Noemi Castellan",
         clinic: "Clinic, 555 0102",
         stage: |on| pregnant(on, 51, 2),
@@ -142,6 +145,7 @@ fn noemi() -> Part {
 fn josie() -> Part {
     Part {
         slug: "josie",
+        line: "24 weeks pregnant, new to lifting, girdle pain, bands and one pair in lb",
         name: "Josie Tran",
         clinic: "Midwife, 555 0103",
         stage: |on| pregnant(on, 24, 3),
@@ -172,6 +176,7 @@ fn freya() -> Part {
     let ready = "You did this before the pregnancy. Try it at the lower end.";
     Part {
         slug: "freya",
+        line: "seven months after a vaginal birth, much kit, ready for more",
         name: "Freya Mwangi",
         clinic: "Surgery, 555 0104",
         stage: |on| after_birth(on, 214, BirthMode::Vaginal),
@@ -218,6 +223,7 @@ fn freya() -> Part {
 fn lucia() -> Part {
     Part {
         slug: "lucia",
+        line: "neither, seldom lifts, wrist pain, one band; silent for twelve days",
         name: "Lucia Petrov",
         clinic: "Surgery, 555 0105",
         conditions: vec!["wrist-pain".into()],
@@ -237,6 +243,7 @@ fn lucia() -> Part {
 fn hana() -> Part {
     Part {
         slug: "hana",
+        line: "40 weeks after a birth, a known prolapse, trains at her usual heaviness",
         name: "Hana Kowalczyk",
         clinic: "Pelvic health physiotherapist, 555 0106",
         stage: |on| after_birth(on, 283, BirthMode::Assisted),
@@ -278,6 +285,7 @@ fn hana() -> Part {
 fn selin() -> Part {
     Part {
         slug: "selin",
+        line: "34 weeks pregnant; a red flag this week, no clearance yet",
         name: "Selin Duarte",
         clinic: "Midwife, 555 0107",
         stage: |on| pregnant(on, 34, 0),

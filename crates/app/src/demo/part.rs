@@ -12,6 +12,8 @@ use newel_engine::units::{Newtons, Weight};
 pub(super) struct Part {
     /// Her folder and file name.
     pub slug: &'static str,
+    /// A line about her, for the page beside the files.
+    pub line: &'static str,
     /// Her invented name.
     pub name: &'static str,
     /// Whom she calls.

@@ -28,12 +28,16 @@ pub struct Scenario {
     pub coach: Profile,
     /// Her clients.
     pub clients: Vec<Member>,
+    /// When the logs were sent.
+    pub made_at: DateTime<FixedOffset>,
 }
 
 /// One client.
 pub struct Member {
     /// Her folder and file name.
     pub slug: &'static str,
+    /// A line about her.
+    pub line: &'static str,
     /// Her side of the story.
     pub profile: Profile,
     /// The plan files that the coach wrote for her, with their sequence numbers.
@@ -93,7 +97,7 @@ pub(super) fn tell(
         take_in(&mut coach, &bytes, now)?;
     }
     progress(total, total);
-    Ok(Scenario { coach, clients })
+    Ok(Scenario { coach, clients, made_at: now })
 }
 
 fn take_in(profile: &mut Profile, bytes: &[u8], at: DateTime<FixedOffset>) -> Result<(), AppError> {
@@ -160,7 +164,7 @@ impl Told<'_> {
             }
             progress(u32::try_from(DAYS - before + 1).unwrap_or(0));
         }
-        Ok(Member { slug: part.slug, profile: her.profile, plans })
+        Ok(Member { slug: part.slug, line: part.line, profile: her.profile, plans })
     }
 
     /// The coach takes her on.

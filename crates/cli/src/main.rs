@@ -1,0 +1,119 @@
+//! `newel`: everything without a window. Each command is one use case of the app; no rule of its own
+//! lives here. docs/command-line.md describes the output of `--json`.
+//!
+//! Exit status: 0 done and sound, 1 refused, 2 not called as it should be.
+
+mod demo;
+mod files;
+mod say;
+mod session;
+
+use chrono::NaiveDate;
+use clap::{Parser, Subcommand};
+use newel_app::AppError;
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+/// Strength training through pregnancy and after birth, from the command line. Not a medical device.
+#[derive(Parser)]
+#[command(name = "newel", version, about, disable_help_subcommand = true)]
+struct Call {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Work out the next session from a plan file and a log file, with its reasons
+    Propose {
+        /// The plan file
+        #[arg(long)]
+        plan: PathBuf,
+        /// The log file
+        #[arg(long)]
+        log: PathBuf,
+        /// The day of the session
+        #[arg(long, value_name = "YYYY-MM-DD")]
+        on: NaiveDate,
+        /// Write JSON
+        #[arg(long)]
+        json: bool,
+    },
+    /// Take log files into a coach's database, with a report for each
+    TakeIn {
+        /// The coach's database; it is made if there is none
+        #[arg(long)]
+        db: PathBuf,
+        /// Write JSON
+        #[arg(long)]
+        json: bool,
+        /// The files
+        #[arg(required = true)]
+        files: Vec<PathBuf>,
+    },
+    /// Show whom a coach should look at first, and why
+    Review {
+        /// The coach's database
+        #[arg(long)]
+        db: PathBuf,
+        /// The day to look from; today if left out
+        #[arg(long, value_name = "YYYY-MM-DD")]
+        on: Option<NaiveDate>,
+        /// Write JSON
+        #[arg(long)]
+        json: bool,
+    },
+    /// Check plan files, log files and databases
+    Check {
+        /// The files
+        #[arg(required = true)]
+        files: Vec<PathBuf>,
+    },
+    /// Write an invented practice: plan files, log files and a coach's database
+    Demo {
+        /// A folder; it is made if there is none
+        folder: PathBuf,
+        /// The day that the twelve weeks end before; today if left out
+        #[arg(long, value_name = "YYYY-MM-DD")]
+        on: Option<NaiveDate>,
+        /// Another seed makes other weeks of the same people
+        #[arg(long, default_value_t = newel_app::demo::SEED)]
+        seed: u64,
+    },
+    /// Make every proposal of a database again and compare it with the one that was shown
+    Replay {
+        /// The database
+        #[arg(long)]
+        db: PathBuf,
+    },
+}
+
+/// What a command came to.
+enum End {
+    /// Done, and all of it sound.
+    Sound,
+    /// Something was refused; it has been said.
+    Refused,
+}
+
+fn main() -> ExitCode {
+    match run(Call::parse().command) {
+        Ok(End::Sound) => ExitCode::SUCCESS,
+        Ok(End::Refused) => ExitCode::from(1),
+        Err(error) => {
+            say::error(None, &error);
+            ExitCode::from(1)
+        }
+    }
+}
+
+fn run(command: Command) -> Result<End, AppError> {
+    match command {
+        Command::Propose { plan, log, on, json } => session::propose(&plan, &log, on, json),
+        Command::TakeIn { db, json, files } => files::take_in(&db, &files, json),
+        Command::Review { db, on, json } => session::review(&db, on, json),
+        Command::Check { files } => Ok(files::check(&files)),
+        Command::Demo { folder, on, seed } => demo::demo(&folder, on, seed),
+        Command::Replay { db } => session::replay(&db),
+    }
+}
