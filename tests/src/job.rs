@@ -197,7 +197,25 @@ pub async fn marks(window: &Window, kind: &str, amount: &str) -> Result<()> {
     until_card(window, "mark").await?;
     window.click(&id(&format!("kind-{kind}"))).await?;
     window.click(&id(&format!("amount-{amount}"))).await?;
-    window.until(&format!("document.querySelector('{}')", id("follows"))).await
+    until_said(window).await
+}
+
+/// Waits until what was said of the last mark is in the log and the card speaks of it.
+///
+/// # Errors
+/// If it does not get there in time.
+pub async fn until_said(window: &Window) -> Result<()> {
+    for _ in 0..400 {
+        let session = session(window).await?;
+        let last = session["marks"].as_array().and_then(|m| m.last()).cloned().unwrap_or_default();
+        if !last["symptom"]["kind"].is_null() && !last["symptom"]["amount"].is_null() {
+            return window
+                .until("!document.querySelector('[data-testid=mark-go]')?.innerText.includes('without')")
+                .await;
+        }
+        tokio::time::sleep(std::time::Duration::from_millis(25)).await;
+    }
+    bail!("what was said of the mark did not reach the log")
 }
 
 /// Ends the session from the finish card.

@@ -276,7 +276,14 @@ impl Window {
     /// # Errors
     /// If it does not appear in time or cannot be tapped.
     pub async fn click(&self, selector: &str) -> Result<()> {
-        self.find(selector).await?.click().await.with_context(|| format!("tapping {selector}"))
+        self.find(selector).await?;
+        // Of several the one that is seen: a screen may hold another for another width.
+        for element in self.client.find_all(Locator::Css(selector)).await? {
+            if element.is_displayed().await? {
+                return element.click().await.with_context(|| format!("tapping {selector}"));
+            }
+        }
+        bail!("{selector} is there, but not to be seen")
     }
 
     /// Taps the button, link or radio label with exactly this text, as a person finds it.

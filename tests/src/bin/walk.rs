@@ -97,7 +97,9 @@ async fn trains(
             window = window.kill_and_reopen().await?;
             window.until("document.querySelector('[data-testid^=\"card-\"]')").await?;
             let after = job::done(&job::session(&window).await?);
-            album.shows(&window, "back", &format!("kill -9 after a set: {before} sets before, {after} after")).await?;
+            album
+                .shows(&window, "back", &format!("kill -9 after a set: {before} sets before, {after} after"))
+                .await?;
         }
     }
     job::finishes(&window, 4, "A long day, but fine").await?;
