@@ -26,6 +26,9 @@ const DAY_SD: f64 = 0.042;
 /// Error of a report at failure, in reps, and its growth per rep in reserve (derived [d] from Refalo 2024,
 /// Zourdos 2021 and Hackett 2017, SOURCES 2).
 const REPORT_SD: (f64, f64) = (1.0, 0.30);
+/// Reps in reserve beyond which the error of a report grows no more: the studies end at about RPE 5, and nobody
+/// with ten reps left says none. Chosen, no source.
+const REPORT_UP_TO: f64 = 5.0;
 /// Reps said too few by people in general (Halperin I et al., Sports Med 2022;52:377-390 [o]: 0.95, 0.17-1.73).
 const BIAS_NEW: f64 = -0.95;
 /// Reps said too few by the trained, close to failure (Refalo MC et al., JSCR 2024 [o]: -0.17 +- 1.00).
@@ -181,7 +184,7 @@ impl Client {
         let whole = libm::floor(can.clamp(1.0, 200.0)) as u16;
         let reps = asked.min(whole);
         let truth = (can - f64::from(reps)).max(0.0);
-        let felt = self.chance.normal(truth + self.bias, REPORT_SD.0 + REPORT_SD.1 * truth);
+        let felt = self.chance.normal(truth + self.bias, REPORT_SD.0 + REPORT_SD.1 * truth.min(REPORT_UP_TO));
         // She answers in whole reps, and the last tap means "5 or more".
         let said = libm::round(felt).clamp(0.0, 5.0) as u8;
         let reserve = if said >= 5 { Reserve::AtLeast(5) } else { Reserve::Exactly(said) };

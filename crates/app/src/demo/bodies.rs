@@ -52,10 +52,10 @@ pub(super) fn reps_unloaded(place: &Place<'_>, strength: f64) -> f64 {
     let level = f64::from(u32::try_from(place.level).unwrap_or(u32::MAX));
     let few = match place.variant.ready {
         // A variant that counts as mastered at a few reps is a hard one.
-        ReadyMark::Reps { reps } if reps <= 8 => 11.0,
+        ReadyMark::Reps { reps } if reps <= 8 => 7.0,
         ReadyMark::Reps { .. } | ReadyMark::Seconds { .. } | ReadyMark::Load { .. } => 0.0,
     };
-    ((21.0 - 2.5 * level) * (0.5 + 0.5 * strength) - few).max(4.0)
+    ((18.0 - 2.0 * level) * (0.5 + 0.5 * strength) - few).max(4.0)
 }
 
 /// Seconds that she can hold, carry or breathe.

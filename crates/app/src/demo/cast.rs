@@ -64,11 +64,11 @@ fn amara() -> Part {
         trained: true,
         programme: "Steady floor",
         body_kg: (71.0, true),
-        strength: 1.35,
+        strength: 1.15,
         gain: 0.6,
         kit: kit(
             &[],
-            &[2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0],
+            &[2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0],
             &["medium band", "firm band", "strong band"],
             &[Thing::LoopBand, Thing::Step],
         ),
@@ -87,11 +87,12 @@ fn amara() -> Part {
                 FIRST,
                 vec![
                     Deed::Start(start("squat", 3, Some("squat-goblet"), None), trained),
-                    Deed::Start(start("hinge", 2, None, Some(pair(8.0))), trained),
+                    Deed::Start(start("hinge", 2, None, Some(pair(12.0))), trained),
                     Deed::Start(start("row", 2, None, None), trained),
                     Deed::Start(start("push-up", 2, None, None), trained),
                     Deed::Start(start("chest-press", 1, None, Some(one(8.0))), trained),
-                    Deed::Start(start("split-squat", 1, None, None), trained),
+                    Deed::Start(start("split-squat", 2, Some("split-squat-loaded"), Some(pair(4.0))), trained),
+                    Deed::Start(start("side-plank", 1, None, None), trained),
                 ],
             ),
             (31, vec![Deed::Note("Heaviness once is worth a step down and nothing more. Breathe out as you stand up.")]),
@@ -131,7 +132,10 @@ fn noemi() -> Part {
                 35,
                 vec![
                     Deed::Clear("Consultant at the six-week visit", "Wound healed, training may be built up slowly"),
-                    Deed::Start(start("squat", 1, None, None), again),
+                    Deed::Start(start("squat", 2, Some("squat-goblet-chair"), Some(one(4.0))), again),
+                    Deed::Start(start("hinge", 1, Some("hinge-one-dumbbell"), Some(one(8.0))), again),
+                    Deed::Start(start("row", 1, None, Some(one(6.0))), again),
+                    Deed::Start(start("chest-press", 1, None, Some(one(6.0))), again),
                     Deed::Start(start("split-squat", 1, None, None), again),
                     Deed::Note("Cleared. Everything begins light, whatever you lifted before."),
                 ],
@@ -166,7 +170,16 @@ fn josie() -> Part {
             Felt::at(16, "squat", 0, "girdle-pain", Some(SymptomAmount::Pain(2))).place("pelvis-front"),
         ],
         notes: &[(70, "I did not know that I could do this."), (37, "Sitting all day made it worse, I think.")],
-        deeds: vec![(36, vec![Deed::Note("Short range on the hinge for now, both feet level.")])],
+        deeds: vec![
+            (
+                FIRST,
+                vec![
+                    Deed::Start(start("squat", 1, None, None), "From a chair, slowly. That is enough to begin with."),
+                    Deed::Start(start("hinge", 1, Some("hinge-band"), None), "With the band under both feet."),
+                ],
+            ),
+            (36, vec![Deed::Note("Short range on the hinge for now, both feet level.")]),
+        ],
         ..base()
     }
 }
@@ -241,6 +254,7 @@ fn lucia() -> Part {
 
 /// A known prolapse with heaviness as usual, 40 weeks after birth; trains at her baseline.
 fn hana() -> Part {
+    let usual = "You know what is usual for you. Anything above it, tap.";
     Part {
         slug: "hana",
         line: "40 weeks after a birth, a known prolapse, trains at her usual heaviness",
@@ -270,10 +284,18 @@ fn hana() -> Part {
         deeds: vec![
             (
                 FIRST,
-                vec![Deed::Restrict(
-                    RestrictionKind::LevelAbove { ladder: LadderId::from("step-up"), level: 2 },
-                    "No higher than 20 cm before the check at the physiotherapist",
-                )],
+                vec![
+                    Deed::Restrict(
+                        RestrictionKind::LevelAbove { ladder: LadderId::from("step-up"), level: 2 },
+                        "No high step before the check at the physiotherapist",
+                    ),
+                    Deed::Start(start("squat", 2, Some("squat-goblet-chair"), Some(one(6.0))), usual),
+                    Deed::Start(start("hinge", 1, Some("hinge-one-dumbbell"), Some(one(12.0))), usual),
+                    Deed::Start(start("row", 1, None, Some(one(8.0))), usual),
+                    Deed::Start(start("overhead-press", 1, None, Some(pair(3.0))), usual),
+                    Deed::Start(start("push-up", 1, None, None), usual),
+                    Deed::Start(start("step-up", 1, None, None), usual),
+                ],
             ),
             (46, vec![Deed::Answer(HoldAnswer::GoOn, "Lower step, slowly, and stop at the first twinge.")]),
         ],
@@ -283,6 +305,7 @@ fn hana() -> Part {
 
 /// 34 weeks pregnant; a sign this week that stops training, and no clearance yet.
 fn selin() -> Part {
+    let begin = "A light beginning; the first set tells us.";
     Part {
         slug: "selin",
         line: "34 weeks pregnant; a red flag this week, no clearance yet",
@@ -298,13 +321,24 @@ fn selin() -> Part {
         last: 3,
         felt: vec![
             Felt::at(40, "squat", 1, "leak-effort", Some(SymptomAmount::Little)).place("pelvic-floor"),
-            Felt::at(3, "squat", 1, "dizzy-staying", None)
+            Felt::at(3, "", 1, "dizzy-staying", None)
                 .words("Sat down for ten minutes and it did not go away.")
                 .at_rest()
                 .morning(Morning::Unanswered),
         ],
         notes: &[(60, "Nausea is gone, this is fun.")],
-        deeds: vec![(38, vec![Deed::Note("Thank you for telling me. Exhale before you stand up; we keep it lighter.")])],
+        deeds: vec![
+            (
+                FIRST,
+                vec![
+                    Deed::Start(start("squat", 2, Some("squat-goblet-chair"), Some(one(6.0))), begin),
+                    Deed::Start(start("hinge", 1, Some("hinge-one-dumbbell"), Some(one(8.0))), begin),
+                    Deed::Start(start("row", 1, None, Some(one(6.0))), begin),
+                    Deed::Start(start("push-up", 1, None, None), begin),
+                ],
+            ),
+            (38, vec![Deed::Note("Thank you for telling me. Exhale before you stand up; we keep it lighter.")]),
+        ],
         ..base()
     }
 }

@@ -54,6 +54,7 @@ pub(super) struct Part {
 /// Something she feels, in the first session on or after a day in which she trains a ladder that far.
 pub(super) struct Felt {
     pub from: i64,
+    /// The ladder; any if empty.
     pub ladder: &'static str,
     /// The round, from 0.
     pub round: u8,

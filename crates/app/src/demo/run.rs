@@ -100,7 +100,7 @@ impl Trainee<'_> {
                 let place = books.catalogue.place(&plan.variant);
                 days_before <= f.from
                     && step.round >= f.round
-                    && place.is_some_and(|p| p.ladder.id.as_str() == f.ladder)
+                    && place.is_some_and(|p| f.ladder.is_empty() || p.ladder.id.as_str() == f.ladder)
             });
             if let Some(felt) = felt {
                 self.felt += 1;
