@@ -45,13 +45,20 @@ reason-level-down-symptom = { $symptom }: an easier step from here. Up again aft
 reason-stay-down = { $clean } of { $exposures } sessions without symptoms and with a settled next morning since “{ $symptom }”. This step until then.
 reason-back-up = { $exposures } sessions without symptoms, each with a settled next morning: step { $level } again, with at most { $percent } % of the load then.
 reason-cue-change = { $symptom } last time: change breath, range or position first.
-reason-stage-effort = Week { $week }: keep at least { $target } reps in reserve.
+# Week 0 means that no week is known or none applies.
+reason-stage-effort = { $week ->
+        [0] Keep at least { $target } reps in reserve.
+       *[other] Week { $week }: keep at least { $target } reps in reserve.
+    }
 reason-stage-unloaded = Week { $week }: nothing is held yet.
 reason-stage-sets = Week { $week }: { $sets } sets at most.
 reason-stage-breathing = Week { $week }: breathing, pelvic floor and walking for now.
 reason-tired-today = Today is not a usual day: { $target } in reserve.
 reason-condition-reserve = { $condition }: { $target } in reserve.
-reason-position-stage = Week { $week }: { $variant } waits, another position instead.
+reason-position-stage = { $week ->
+        [0] { $variant } waits, another position instead.
+       *[other] Week { $week }: { $variant } waits, another position instead.
+    }
 reason-condition-ruled-out = { $condition }: { $variant } is left out.
 reason-restricted = { $variant } is left out: { $note }
 reason-kit-lacks = { $variant } needs something that your kit does not have.

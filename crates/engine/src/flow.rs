@@ -114,11 +114,8 @@ impl Flow {
                 }
             }
         }
-        let now = if run.ended.is_some() {
-            None
-        } else {
-            steps.iter().position(|s| s.state == StepState::Ahead)
-        };
+        let now =
+            if run.ended.is_some() { None } else { steps.iter().position(|s| s.state == StepState::Ahead) };
         if let Some(step) = now.and_then(|i| steps.get_mut(i)) {
             step.state = StepState::Now;
         }
@@ -205,9 +202,7 @@ pub fn left_out_when_short(bench: &Bench<'_>, session: &PlanSession, flow: &Flow
     let budget = bench.inputs.rules.number("session.short", "minutes") * 60.0;
     let ahead = |block: usize, round: u8| {
         flow.steps.iter().any(|s| {
-            s.block == block
-                && s.round == round
-                && matches!(s.state, StepState::Now | StepState::Ahead)
+            s.block == block && s.round == round && matches!(s.state, StepState::Now | StepState::Ahead)
         })
     };
     // Rounds still to do, in the order in which they are kept: first rounds of every block, then
@@ -230,9 +225,7 @@ pub fn left_out_when_short(bench: &Bench<'_>, session: &PlanSession, flow: &Flow
             spent += cost;
         } else {
             for step in flow.steps.iter().filter(|s| {
-                s.block == index
-                    && s.round == round
-                    && matches!(s.state, StepState::Now | StepState::Ahead)
+                s.block == index && s.round == round && matches!(s.state, StepState::Now | StepState::Ahead)
             }) {
                 if !left_out.contains(&(step.slot.clone(), round)) {
                     left_out.push((step.slot.clone(), round));

@@ -2,7 +2,7 @@
 
 use crate::catalogue::{Catalogue, Caution, Ladder, Loading, Pattern, Place, Position, Variant};
 use crate::history::{History, Intake, Restriction};
-use crate::ids::ConditionId;
+use crate::ids::{ConditionId, SymptomId};
 use crate::kit::{Kit, Load};
 use crate::programme::LevelSpan;
 use crate::reason::{Fact, Reason, ReasonCode};
@@ -32,6 +32,8 @@ pub struct Ground<'a> {
     pub clearance_waits: Option<ClearanceFor>,
     /// True when nothing may be held for the rest of today, lying or seated.
     pub unloaded_today: bool,
+    /// Positions that a symptom made her give up for the rest of the pregnancy, with its kind.
+    pub given_up: Vec<(Position, SymptomId)>,
 }
 
 /// What asks for a clearance.
@@ -50,6 +52,8 @@ pub enum Bar {
     Kit,
     /// The position waits or is over at this stage.
     PositionByStage(Position),
+    /// She was unwell in this position in this pregnancy.
+    PositionBySymptom(Position, SymptomId),
     /// Impact, too early after a birth.
     ImpactByStage,
     /// Nothing is held at this stage.
@@ -90,25 +94,43 @@ impl<'a> Ground<'a> {
             .filter(|r| known(r.at) && r.what.until.is_none_or(|u| day <= u))
             .map(|r| r.what.clone())
             .collect();
-        // A clearance counts for what was there when it was given.
-        let cleared_since = |since: Option<NaiveDate>| {
-            history.clearances.iter().any(|c| known(c.at) && since.is_none_or(|s| c.what.on >= s))
+        // A clearance counts from its day on, for what was there when it was given.
+        let in_force = || history.clearances.iter().filter(|c| known(c.at) && c.what.on <= day);
+        let cleared_since = |since: NaiveDate| in_force().any(|c| c.what.on >= since);
+        // The recording from which on a condition has been named without a break.
+        let named_since = |id: &ConditionId| {
+            history
+                .intakes
+                .iter()
+                .rev()
+                .filter(|i| known(i.at))
+                .take_while(|i| i.what.conditions.contains(id))
+                .last()
+                .map(|i| i.at)
         };
         let birth = match recorded {
             Some(crate::stage::Stage::Postpartum { birth, mode, severe_tear }) => {
                 let asks = *severe_tear || *mode == BirthMode::Caesarean;
                 asks.then_some(*birth)
             }
-            _ => None,
+            Some(
+                crate::stage::Stage::Pregnant { .. }
+                | crate::stage::Stage::AfterLoss { .. }
+                | crate::stage::Stage::Neither,
+            )
+            | None => None,
         };
-        let clearance_waits = if birth.is_some() && !cleared_since(birth) {
+        let clearance_waits = if birth.is_some_and(|b| !cleared_since(b)) {
             Some(ClearanceFor::Birth)
         } else {
             intake
                 .conditions
                 .iter()
-                .find(|c| rules.condition(c).is_some_and(|r| r.needs_clearance))
-                .filter(|_| !cleared_since(None))
+                .filter(|c| rules.condition(c).is_some_and(|r| r.needs_clearance))
+                .find(|c| {
+                    let since = named_since(c);
+                    !in_force().any(|cleared| since.is_none_or(|s| cleared.at >= s))
+                })
                 .map(|c| ClearanceFor::Condition(c.clone()))
         };
         Self {
@@ -121,7 +143,14 @@ impl<'a> Ground<'a> {
             restrictions,
             clearance_waits,
             unloaded_today: false,
+            given_up: given_up(history, rules, &stage, &known),
         }
+    }
+
+    /// Completed weeks of pregnancy, or since a birth or a loss, if they are known.
+    #[must_use]
+    pub fn week(&self) -> Option<u32> {
+        self.stage.weeks_pregnant().or(self.stage.weeks_after())
     }
 
     /// The effort rule of her stage on the day.
@@ -169,6 +198,9 @@ impl<'a> Ground<'a> {
             && f64::from(week) >= self.rules.number("position.supine", "from_week")
         {
             return Some(Bar::PositionByStage(v.position));
+        }
+        if let Some((position, kind)) = self.given_up.iter().find(|(p, _)| *p == v.position) {
+            return Some(Bar::PositionBySymptom(*position, kind.clone()));
         }
         if let Some(week) = self.stage.weeks_after()
             && v.cautions.contains(&Caution::Impact)
@@ -228,16 +260,18 @@ impl<'a> Ground<'a> {
                 .with("ladder", Fact::Ladder(place.ladder.id.clone()))
         };
         let by_stage = |code| on(code, self.effort().map_or("effort.plain", |e| e.id.as_str()));
+        // Week 0 stands for "not known": the sentence then names none.
+        let with_week = |reason: Reason| reason.number("week", self.week().map_or(0.0, f64::from));
         match bar {
             Bar::Kit => on(ReasonCode::KitLacks, "kit.has"),
-            Bar::PositionByStage(_) => on(ReasonCode::PositionStage, "position.supine")
-                .number("week", self.stage.weeks_pregnant().map_or(0.0, f64::from)),
-            Bar::ImpactByStage => on(ReasonCode::PositionStage, "impact.wait")
-                .number("week", self.stage.weeks_after().map_or(0.0, f64::from)),
-            Bar::LoadByStage => by_stage(ReasonCode::StageUnloaded)
-                .number("week", self.stage.weeks_after().map_or(0.0, f64::from)),
-            Bar::BreathingByStage => by_stage(ReasonCode::StageBreathing)
-                .number("week", self.stage.weeks_after().map_or(0.0, f64::from)),
+            Bar::PositionByStage(_) => with_week(on(ReasonCode::PositionStage, "position.supine")),
+            Bar::PositionBySymptom(_, kind) => {
+                with_week(on(ReasonCode::PositionStage, &format!("symptom.{kind}")))
+                    .with("symptom", Fact::Symptom(kind.clone()))
+            }
+            Bar::ImpactByStage => with_week(on(ReasonCode::PositionStage, "impact.wait")),
+            Bar::LoadByStage => with_week(by_stage(ReasonCode::StageUnloaded)),
+            Bar::BreathingByStage => with_week(by_stage(ReasonCode::StageBreathing)),
             Bar::Clearance => on(ReasonCode::ClearanceWaits, "clearance.asked"),
             Bar::Condition(id) => on(ReasonCode::ConditionRuledOut, &format!("condition.{id}"))
                 .with("condition", Fact::Condition(id.clone())),
@@ -270,14 +304,12 @@ impl<'a> Ground<'a> {
                 .map(|d| Load::Pair { weight: d.weight })
                 .collect(),
             Loading::Barbell => self.barbell_loads(),
-            Loading::Band { .. } => {
-                self.band_sets().into_iter().map(|bands| Load::Bands { bands }).collect()
-            }
+            Loading::Band { .. } => self.band_sets().into_iter().map(|bands| Load::Bands { bands }).collect(),
             Loading::Assist { .. } => {
                 self.band_sets().into_iter().map(|bands| Load::Assist { bands }).collect()
             }
         };
-        loads.retain(|l| variant.external(l).0.is_finite());
+        loads.retain(|l| l.is_plausible() && variant.external(l).0.is_finite());
         loads.sort_by(|a, b| variant.external(a).0.total_cmp(&variant.external(b).0));
         loads.dedup_by(|a, b| (variant.external(a).0 - variant.external(b).0).abs() < 1e-9);
         loads
@@ -304,12 +336,7 @@ impl<'a> Ground<'a> {
     }
 
     fn band_sets(&self) -> Vec<Vec<crate::kit::Band>> {
-        let bands: Vec<_> = self
-            .kit
-            .bands
-            .iter()
-            .filter(|b| b.at_100.0 > 0.0 && b.at_200.0 >= b.at_100.0 && b.at_200.0 <= 5000.0)
-            .collect();
+        let bands: Vec<_> = self.kit.bands.iter().filter(|b| b.is_plausible()).collect();
         let mut sets: Vec<Vec<_>> = bands.iter().map(|b| vec![(*b).clone()]).collect();
         for (i, a) in bands.iter().enumerate() {
             for b in bands.iter().skip(i + 1) {
@@ -318,4 +345,39 @@ impl<'a> Ground<'a> {
         }
         sets
     }
+}
+
+/// Positions that a mark of this pregnancy made her give up, with the kind of the mark.
+fn given_up(
+    history: &History,
+    rules: &RulePack,
+    stage: &StageOn,
+    known: &dyn Fn(DateTime<FixedOffset>) -> bool,
+) -> Vec<(Position, SymptomId)> {
+    if !stage.is_pregnant() {
+        return Vec::new();
+    }
+    // A due date that was put right is the same pregnancy.
+    let since = history
+        .stages
+        .iter()
+        .rev()
+        .filter(|s| known(s.at))
+        .take_while(|s| matches!(s.what, crate::stage::Stage::Pregnant { .. }))
+        .last()
+        .map(|s| s.at);
+    let mut found: Vec<(Position, SymptomId)> = Vec::new();
+    let marks = history.runs.iter().flat_map(|r| r.marks.iter().map(|m| (m.at, &m.symptoms)));
+    let check_ins = history.runs.iter().filter_map(|r| r.check_in.as_ref().map(|c| (r.started, &c.symptoms)));
+    for (_, symptoms) in marks.chain(check_ins).filter(|(at, _)| known(*at) && since.is_none_or(|s| *at >= s))
+    {
+        for kind in symptoms.iter().filter_map(|s| s.kind.as_ref()) {
+            if let Some(position) = rules.symptom(kind).and_then(|k| k.gives_up)
+                && !found.iter().any(|(p, _)| *p == position)
+            {
+                found.push((position, kind.clone()));
+            }
+        }
+    }
+    found
 }

@@ -52,6 +52,15 @@ impl Band {
     }
 }
 
+impl Band {
+    /// True for a band of finite forces above zero that grow with its stretch, of half a tonne at most.
+    #[must_use]
+    pub fn is_plausible(&self) -> bool {
+        // 5000 N is the weight of about half a tonne.
+        self.at_100.0 > 0.0 && self.at_200.0 >= self.at_100.0 && self.at_200.0 <= 5000.0
+    }
+}
+
 /// One dumbbell weight that she owns, once or as a pair.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields)]
@@ -139,6 +148,23 @@ pub enum Load {
 }
 
 impl Load {
+    /// True if all that it is made of can be held in a home.
+    #[must_use]
+    pub fn is_plausible(&self) -> bool {
+        match self {
+            Self::Nothing => true,
+            Self::One { weight } | Self::Pair { weight } => weight.is_plausible(),
+            Self::Barbell { bar, plates } => bar.is_plausible() && plates.iter().all(|p| p.is_plausible()),
+            Self::Bands { bands } | Self::Assist { bands } => bands.iter().all(Band::is_plausible),
+        }
+    }
+
+    /// True if both are made of the same kind of thing: one weight, a pair, a barbell, bands.
+    #[must_use]
+    pub fn is_same_make(&self, other: &Self) -> bool {
+        std::mem::discriminant(self) == std::mem::discriminant(other)
+    }
+
     /// What is held, in kilograms; bands at the given stretch. Assistance counts as negative.
     #[must_use]
     pub fn external(&self, stretch: f64) -> Kg {

@@ -198,9 +198,7 @@ fn contact(bench: &Bench<'_>, found: &mut Vec<Finding>) {
     }
     for said in history.stages.iter().filter(|s| (today - s.at.date_naive()).num_days() <= RECENT_DAYS) {
         if history.stages.first().is_some_and(|first| first.record != said.record) {
-            found.push(
-                finding("stage-moved", Urge::Attention).with("day", Fact::Day(said.at.date_naive())),
-            );
+            found.push(finding("stage-moved", Urge::Attention).with("day", Fact::Day(said.at.date_naive())));
         }
     }
     for run in recent(bench, 7) {
@@ -219,9 +217,7 @@ fn contact(bench: &Bench<'_>, found: &mut Vec<Finding>) {
     let answered = history.words.iter().rfind(|w| w.what.0 == "answer").map(|w| w.at);
     for asked in history.words.iter().filter(|w| w.what.0 == "question") {
         if answered.is_none_or(|a| a < asked.at) {
-            found.push(
-                finding("question", Urge::Attention).with("words", Fact::Words(asked.what.1.clone())),
-            );
+            found.push(finding("question", Urge::Attention).with("words", Fact::Words(asked.what.1.clone())));
         }
     }
 }
@@ -279,10 +275,11 @@ fn progress(bench: &Bench<'_>, found: &mut Vec<Finding>) {
         {
             ready += 1;
         }
-        if slot.reasons.has(crate::reason::ReasonCode::KitGap) {
-            found.push(
-                finding("kit-limit", Urge::Look).with("ladder", Fact::Ladder(slot.ladder.clone())),
-            );
+        // A gap upwards, or nothing light enough to go back up with after a symptom.
+        let stuck = slot.reasons.has(crate::reason::ReasonCode::StayDown)
+            && slot.reasons.has(crate::reason::ReasonCode::NothingLighter);
+        if stuck || slot.reasons.has(crate::reason::ReasonCode::KitGap) {
+            found.push(finding("kit-limit", Urge::Look).with("ladder", Fact::Ladder(slot.ladder.clone())));
         }
     }
     if ready > 0 {

@@ -229,6 +229,9 @@ pub struct SymptomKind {
     /// Class if it is still there next morning.
     #[serde(default)]
     pub next_morning: Option<Class>,
+    /// A position that is given up for the rest of the pregnancy once it was marked.
+    #[serde(default)]
+    pub gives_up: Option<crate::catalogue::Position>,
     /// Where it stands on the mark card.
     pub shelf: Shelf,
     /// Whom to turn to, as a Fluent id, if the kind has a pointer of its own.

@@ -223,8 +223,21 @@ impl Tracker {
         let keep = Matrix3::identity() - gain * h;
         self.cov = keep * self.cov * keep.transpose() + gain * gain.transpose() * (r + left_over);
         self.cov = (self.cov + self.cov.transpose()) * 0.5;
-        self.mean[1] = self.mean[1].clamp(k.c_min, k.c_max);
+        self.keep_slope(k);
         self.sets_today = self.sets_today.saturating_add(1);
+    }
+
+    /// Keeps c in its bounds. What c gives up is handed on to b and d by their covariance with it: were
+    /// they left where they are, a set far below what was expected could raise the estimate.
+    fn keep_slope(&mut self, k: &Constants) {
+        let kept = self.mean[1].clamp(k.c_min, k.c_max);
+        let moved = kept - self.mean[1];
+        let variance = self.cov[(1, 1)];
+        if moved != 0.0 && variance > 0.0 {
+            self.mean[0] += self.cov[(0, 1)] / variance * moved;
+            self.mean[2] += self.cov[(2, 1)] / variance * moved;
+        }
+        self.mean[1] = kept;
     }
 
     /// One-rep max as (estimate, low, high) in kg of effective load; the band holds 80 %.

@@ -46,8 +46,10 @@ pub struct Verdict {
 pub struct Before {
     /// The same kind was marked on this ladder earlier in this session.
     pub again: bool,
-    /// Amount of the same kind in the exposure before, if it dropped then.
+    /// Amount of the same kind in the session before on this ladder, if it dropped or held then.
     pub last_drop: Option<u8>,
+    /// Amount of the same kind in the session before on this ladder, whatever it did then.
+    pub last_amount: Option<u8>,
     /// It is said of the next morning.
     pub next_morning: bool,
 }
@@ -105,25 +107,23 @@ pub fn judge(rules: &RulePack, intake: &Intake, symptom: &Symptom, before: Befor
     if before.again {
         stricter(&mut class, &mut because, kind.again, Because::Again);
     }
-    let baseline = intake.baseline(&said).map(|b| amount_of(rules, kind, Some(b)));
+    let baseline = intake.baseline(&kind.id).map(|b| amount_of(rules, kind, Some(b)));
     let usual = baseline.is_some_and(|b| amount <= b);
     if before.next_morning {
-        // With a baseline a symptom that is there next morning drops; without one its own rule holds.
-        let morning = if baseline.is_some() {
-            kind.next_morning.map(|c| c.min(Class::Drop))
-        } else {
-            kind.next_morning
-        };
+        // At the usual amount a symptom that is there next morning drops; else its own rule holds.
+        let morning = if usual { kind.next_morning.map(|c| c.min(Class::Drop)) } else { kind.next_morning };
         stricter(&mut class, &mut because, morning, Because::NextMorning);
-    } else if class == Class::Drop && usual {
-        class = Class::Cue;
-        because = Because::AtBaseline;
+    } else if class == Class::Drop && because == Because::Kind && usual {
+        // A cue that did not help is there again: then it drops, usual or not.
+        (class, because) =
+            if before.again { (class, Because::Again) } else { (Class::Cue, Because::AtBaseline) };
     }
-    if class == Class::Drop
-        && let Some(last) = before.last_drop
-    {
-        class = Class::Hold;
-        because = if amount > last { Because::Growing } else { Because::Repeated };
+    if class == Class::Drop && !usual {
+        let grown = before.last_amount.is_some_and(|last| amount > last);
+        if before.last_drop.is_some() || (grown && baseline.is_some()) {
+            class = Class::Hold;
+            because = if grown { Because::Growing } else { Because::Repeated };
+        }
     }
     Verdict {
         kind: kind.id.clone(),
@@ -193,14 +193,9 @@ mod tests {
 
     #[test]
     fn the_same_drop_in_two_sessions_running_holds() {
-        let before = Before { last_drop: Some(5), ..Before::default() };
+        let before = Before { last_drop: Some(5), last_amount: Some(5), ..Before::default() };
         assert_eq!(class("heaviness", None, before), Class::Hold);
-        let grown = judge(
-            &rules(),
-            &Intake::default(),
-            &felt("heaviness", Some(SymptomAmount::Lot)),
-            before,
-        );
+        let grown = judge(&rules(), &Intake::default(), &felt("heaviness", Some(SymptomAmount::Lot)), before);
         assert_eq!(grown.because, Because::Growing);
     }
 

@@ -64,6 +64,8 @@ pub struct CheckIn {
     pub readiness: Readiness,
     /// Symptoms since last time.
     pub symptoms: Vec<Symptom>,
+    /// What it said when its session was ended; a red flag among these stands.
+    pub confirmed: Vec<Symptom>,
 }
 
 /// The end of a session.
@@ -132,6 +134,8 @@ pub struct Run {
     pub ended: Option<Ended>,
     /// The next day.
     pub next_day: Option<NextDayEntry>,
+    /// What answers of the next day said when they had stood for a day; a red flag among these stands.
+    pub next_day_confirmed: Vec<Said<Symptom>>,
     /// Body mass as last recorded before it.
     pub body_mass: Option<Kg>,
 }
@@ -246,19 +250,21 @@ impl History {
     pub fn of(records: &[Record]) -> Self {
         let resolved = Resolved::of(records);
         let mut history = Self::default();
-        for standing in &resolved.entries {
+        // An answer of the next day is taken last: its session may stand later in the order when a
+        // clock was set back.
+        let (answers, rest): (Vec<_>, Vec<_>) =
+            resolved.entries.iter().partition(|s| matches!(s.record.payload, Payload::NextDayAnswer { .. }));
+        for standing in rest {
             history.take(standing);
+        }
+        for standing in answers {
+            history.take_next_day(standing);
         }
         history.runs.sort_by_key(|r| (r.started, r.id));
         // Body mass is frozen per session: the last one recorded before it began.
         for run in &mut history.runs {
-            run.body_mass =
-                history.masses.iter().filter(|m| m.at <= run.started).map(|m| m.what).next_back();
+            run.body_mass = history.masses.iter().filter(|m| m.at <= run.started).map(|m| m.what).next_back();
         }
-        for list in [&mut history.stages] {
-            list.sort_by_key(|s| s.at);
-        }
-        history.kits.sort_by_key(|s| s.at);
         history
     }
 
@@ -287,6 +293,13 @@ impl History {
     }
 
     fn run_mut(&mut self, id: RunId, record: &Record) -> &mut Run {
+        let run = self.run_mut_keeping_start(id, record);
+        run.started = run.started.min(record.at);
+        run
+    }
+
+    /// The run, begun with this record if it is not known (a gap in the log): what it says still counts.
+    fn run_mut_keeping_start(&mut self, id: RunId, record: &Record) -> &mut Run {
         let at = record.at;
         let index = self.runs.iter().position(|r| r.id == id).unwrap_or_else(|| {
             self.runs.push(Run {
@@ -302,13 +315,12 @@ impl History {
                 marks: Vec::new(),
                 ended: None,
                 next_day: None,
+                next_day_confirmed: Vec::new(),
                 body_mass: None,
             });
             self.runs.len() - 1
         });
-        let run = &mut self.runs[index];
-        run.started = run.started.min(at);
-        run
+        &mut self.runs[index]
     }
 
     fn take(&mut self, standing: &Standing<'_>) {
@@ -323,6 +335,10 @@ impl History {
         }
         if let Payload::CheckIn { run, .. } = &record.payload {
             self.take_check_in(*run, standing);
+            return;
+        }
+        if let Payload::NextDayAnswer { .. } = &record.payload {
+            self.take_next_day(standing);
             return;
         }
         let Some(latest) = standing.latest() else { return };
@@ -366,28 +382,8 @@ impl History {
                 let choice = (slot.clone(), variant.clone());
                 self.run_mut(*run, record).chosen.push(choice);
             }
-            Payload::NextDayAnswer { run, answer, symptoms } => {
-                let entry = NextDayEntry {
-                    record: record.id,
-                    at: record.at,
-                    answer: *answer,
-                    symptoms: symptoms.clone(),
-                };
-                if let Some(index) = self.runs.iter().position(|r| r.id == *run) {
-                    let slot = &mut self.runs[index].next_day;
-                    // Of two answers the stricter holds.
-                    let stricter = !matches!(
-                        slot,
-                        Some(NextDayEntry { answer: NextDay::NotSettled, .. })
-                    );
-                    if stricter {
-                        *slot = Some(entry);
-                    }
-                }
-            }
             Payload::SessionEnded { run, effort, minutes, note } => {
-                let end =
-                    Ended { at: record.at, effort: *effort, minutes: *minutes, note: note.clone() };
+                let end = Ended { at: record.at, effort: *effort, minutes: *minutes, note: note.clone() };
                 self.run_mut(*run, record).ended.get_or_insert(end);
             }
             Payload::BodyMass { mass } => {
@@ -428,6 +424,7 @@ impl History {
             Payload::Note { text } => self.words.push(said(said_at, ("note", text.clone()))),
             Payload::Consent { text } => self.words.push(said(said_at, ("consent", text.clone()))),
             Payload::CheckIn { .. }
+            | Payload::NextDayAnswer { .. }
             | Payload::SymptomMark { .. }
             | Payload::Withdrawal { .. }
             | Payload::Correction { .. }
@@ -447,8 +444,13 @@ impl History {
                 .collect()
         };
         let record = standing.record;
-        let place = standing.latest().unwrap_or(&record.payload);
-        if let Payload::SymptomMark { run: Some(run), slot, ladder, variant, round, at_rest, .. } = place {
+        // A correction may move a mark; one into another kind of record leaves its place as it was.
+        let is_mark = |p: &&Payload| matches!(p, Payload::SymptomMark { .. });
+        let place = standing.holds.iter().copied().rfind(is_mark).unwrap_or(&record.payload);
+        if let Payload::SymptomMark { run, slot, ladder, variant, round, at_rest, .. } = place {
+            // A mark outside a session stands as a run of its own, without sets, under its record's id.
+            let first_run = resolve::run_of(&record.payload);
+            let run = run.or(first_run).unwrap_or(RunId(record.id.0));
             let mark = Mark {
                 record: record.id,
                 at: record.at,
@@ -459,41 +461,105 @@ impl History {
                 at_rest: *at_rest,
                 symptoms: symptoms_of(&standing.holds),
                 confirmed: symptoms_of(&standing.confirmed),
-                taken_back: standing.holds.is_empty(),
+                taken_back: !standing.holds.iter().any(is_mark),
             };
-            self.run_mut(*run, record).marks.push(mark);
+            self.run_mut(run, record).marks.push(mark);
         }
     }
 
     fn take_check_in(&mut self, run: RunId, standing: &Standing<'_>) {
         let record = standing.record;
-        // What was confirmed by going on is kept beside what was changed later.
-        let mut symptoms: Vec<Symptom> = Vec::new();
-        let mut readiness = None;
-        for payload in standing.confirmed.iter().chain(&standing.holds) {
-            if let Payload::CheckIn { readiness: said, symptoms: list, .. } = payload {
-                readiness = Some(*said);
-                for symptom in list {
-                    if !symptoms.contains(symptom) {
-                        symptoms.push(symptom.clone());
+        let told = |list: &[&Payload]| {
+            let mut symptoms: Vec<Symptom> = Vec::new();
+            let mut readiness: Option<Readiness> = None;
+            for payload in list {
+                if let Payload::CheckIn { readiness: said, symptoms: more, .. } = payload {
+                    // Of two corrections side by side the stricter holds.
+                    if readiness.is_none_or(|r| strain(*said) > strain(r)) {
+                        readiness = Some(*said);
+                    }
+                    for symptom in more {
+                        if !symptoms.contains(symptom) {
+                            symptoms.push(symptom.clone());
+                        }
                     }
                 }
             }
+            (readiness, symptoms)
+        };
+        let (readiness, symptoms) = told(&standing.holds);
+        let (readiness_then, confirmed) = told(&standing.confirmed);
+        let Some(readiness) = readiness.or(readiness_then) else { return };
+        let entry = CheckIn { record: record.id, readiness, symptoms, confirmed };
+        let slot = &mut self.run_mut(run, record).check_in;
+        match slot {
+            // Two check-ins before one session: all that either names counts.
+            Some(first) => {
+                if strain(entry.readiness) > strain(first.readiness) {
+                    first.readiness = entry.readiness;
+                }
+                first.symptoms.extend(entry.symptoms);
+                first.confirmed.extend(entry.confirmed);
+            }
+            None => *slot = Some(entry),
         }
-        if let Some(readiness) = readiness {
-            self.run_mut(run, record).check_in =
-                Some(CheckIn { record: record.id, readiness, symptoms });
+    }
+
+    fn take_next_day(&mut self, standing: &Standing<'_>) {
+        let record = standing.record;
+        for payload in &standing.confirmed {
+            let Payload::NextDayAnswer { run, symptoms, .. } = payload else { continue };
+            let entry = self.run_mut_keeping_start(*run, record);
+            let said = |s: &Symptom| Said { record: record.id, at: record.at, what: s.clone() };
+            entry.next_day_confirmed.extend(symptoms.iter().map(said));
+        }
+        for payload in &standing.holds {
+            let Payload::NextDayAnswer { run, answer, symptoms } = payload else { continue };
+            let slot = &mut self.run_mut_keeping_start(*run, record).next_day;
+            // Of two answers the stricter holds, and the symptoms of both count.
+            match slot {
+                Some(first) => {
+                    if *answer == NextDay::NotSettled {
+                        first.answer = *answer;
+                    }
+                    for symptom in symptoms {
+                        if !first.symptoms.contains(symptom) {
+                            first.symptoms.push(symptom.clone());
+                        }
+                    }
+                }
+                None => {
+                    *slot = Some(NextDayEntry {
+                        record: record.id,
+                        at: record.at,
+                        answer: *answer,
+                        symptoms: symptoms.clone(),
+                    });
+                }
+            }
         }
     }
 }
 
-/// Orders statements about one set, the stricter first.
-fn strictness(set: &SetDone) -> (u32, u32) {
+/// How much a readiness asks to hold back.
+fn strain(readiness: Readiness) -> u8 {
+    match readiness {
+        Readiness::Usual => 0,
+        Readiness::Tired => 1,
+        Readiness::Unwell => 2,
+    }
+}
+
+/// Orders statements about one set, the stricter first: stopped, then fewer reps to failure, then the
+/// lighter load (in grams; a band at its full stretch).
+fn strictness(set: &SetDone) -> (u32, u32, i64) {
     let (reserve, bound) = match set.reserve {
         None => (0, 0),
         Some(Reserve::Exactly(n)) => (u32::from(n), 0),
         Some(Reserve::AtLeast(n)) => (u32::from(n), 1),
     };
     let amount = u32::from(set.reps) + u32::from(set.seconds.unwrap_or(0));
-    (if set.stopped { 0 } else { 1 + amount + reserve }, bound)
+    // A float cast saturates, and NaN becomes 0.
+    let grams = (set.load.external(1.0).0 * 1000.0) as i64;
+    (if set.stopped { 0 } else { 1 + amount + reserve }, bound, grams)
 }

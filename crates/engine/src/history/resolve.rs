@@ -2,7 +2,7 @@
 
 use crate::ids::{DeviceId, RecordId, RunId};
 use crate::record::{Payload, Record};
-use chrono::{DateTime, Utc};
+use chrono::{DateTime, TimeDelta, Utc};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// A record that stands, with what it says now.
@@ -13,8 +13,9 @@ pub struct Standing<'a> {
     /// What holds, in order of writing: its own payload or that of its corrections. More than one if
     /// two devices corrected it; the engine takes the stricter. Empty if it was taken back.
     pub holds: Vec<&'a Payload>,
-    /// For a mark or a check-in whose session has ended: what it said then. A red flag among these
-    /// has been confirmed and cannot be talked down later.
+    /// For a mark, a check-in or an answer of the next day: what it said when its session was ended, or
+    /// a day after it was written if that came first. A red flag among these has been confirmed and
+    /// cannot be talked down later.
     pub confirmed: Vec<&'a Payload>,
     /// True if it was corrected.
     pub corrected: bool,
@@ -72,6 +73,10 @@ pub fn run_of(payload: &Payload) -> Option<RunId> {
 
 type Key = (DateTime<Utc>, DeviceId, u64);
 
+/// A sign that was left standing so long is confirmed, whether or not its session was ended; common
+/// practice, no source.
+const LEFT_STANDING: TimeDelta = TimeDelta::hours(24);
+
 fn plain_key(record: &Record) -> Key {
     (record.at.with_timezone(&Utc), record.device, record.seq)
 }
@@ -100,13 +105,14 @@ impl<'a> Resolved<'a> {
         let mut ordered: Vec<&'a Record> = unique.values().copied().collect();
         ordered.sort_by_key(|r| key(r));
 
-        let ended: BTreeMap<RunId, Key> = ordered
-            .iter()
-            .filter_map(|r| match &r.payload {
-                Payload::SessionEnded { run, .. } => Some((*run, plain_key(r))),
-                _ => None,
-            })
-            .collect();
+        // The first end seals; ending a session again does not open it.
+        let mut ended: BTreeMap<RunId, Key> = BTreeMap::new();
+        for record in &ordered {
+            if let Payload::SessionEnded { run, .. } = &record.payload {
+                let key = plain_key(record);
+                ended.entry(*run).and_modify(|k| *k = (*k).min(key)).or_insert(key);
+            }
+        }
         let mut withdrawals: Vec<&'a Record> = Vec::new();
         let mut corrections: BTreeMap<RecordId, Vec<&'a Record>> = BTreeMap::new();
         for record in &ordered {
@@ -119,7 +125,8 @@ impl<'a> Resolved<'a> {
         let mut withdrawn: BTreeMap<RecordId, Key> = BTreeMap::new();
         for record in withdrawals {
             if let Payload::Withdrawal { target } = &record.payload {
-                withdrawn.entry(*target).or_insert_with(|| plain_key(record));
+                let key = plain_key(record);
+                withdrawn.entry(*target).and_modify(|k| *k = (*k).min(key)).or_insert(key);
             }
         }
         let mut entries = Vec::new();
@@ -130,21 +137,21 @@ impl<'a> Resolved<'a> {
             let holds = if withdrawn.contains_key(&record.id) {
                 Vec::new()
             } else {
-                leaves_of(record, &corrections, &withdrawn)
+                leaves_of(record, &corrections, &withdrawn, None)
             };
-            let sealed = run_of(&record.payload).and_then(|run| ended.get(&run)).copied();
+            let a_day_on = record.at.with_timezone(&Utc).checked_add_signed(LEFT_STANDING);
+            let a_day_on = a_day_on.map(|at| (at, record.device, 0));
+            let end = run_of(&record.payload).and_then(|run| ended.get(&run)).copied();
+            let sealed = [end, a_day_on].into_iter().flatten().min();
             let confirmed = match (&record.payload, sealed) {
-                (Payload::SymptomMark { .. } | Payload::CheckIn { .. }, Some(sealed)) => {
-                    let mut before = corrections.clone();
-                    for list in before.values_mut() {
-                        list.retain(|r| plain_key(r) <= sealed);
-                    }
-                    let mut early = withdrawn.clone();
-                    early.retain(|_, key| *key <= sealed);
-                    if early.contains_key(&record.id) {
+                (
+                    Payload::SymptomMark { .. } | Payload::CheckIn { .. } | Payload::NextDayAnswer { .. },
+                    Some(sealed),
+                ) => {
+                    if withdrawn.get(&record.id).is_some_and(|key| *key <= sealed) {
                         Vec::new()
                     } else {
-                        leaves_of(record, &before, &early)
+                        leaves_of(record, &corrections, &withdrawn, Some(sealed))
                     }
                 }
                 _ => Vec::new(),
@@ -159,41 +166,56 @@ impl<'a> Resolved<'a> {
 }
 
 /// Payloads at the ends of the tree of corrections of a record that are not taken back, in the order
-/// of writing. The record's own payload if there is no correction.
+/// of writing. The record's own payload if there is no correction. With `until`, what was written
+/// later is not looked at.
 fn leaves_of<'a>(
     record: &'a Record,
     corrections: &BTreeMap<RecordId, Vec<&'a Record>>,
     withdrawn: &BTreeMap<RecordId, Key>,
+    until: Option<Key>,
 ) -> Vec<&'a Payload> {
     let mut found: Vec<(Key, &'a Payload)> = Vec::new();
-    collect(record, &record.payload, corrections, withdrawn, &mut BTreeSet::new(), &mut found);
+    let tree = Tree { corrections, withdrawn, until };
+    tree.collect(record, &record.payload, &mut BTreeSet::new(), &mut found);
     found.sort_by_key(|(key, _)| *key);
     found.into_iter().map(|(_, payload)| payload).collect()
 }
 
-fn collect<'a>(
-    record: &'a Record,
-    says: &'a Payload,
-    corrections: &BTreeMap<RecordId, Vec<&'a Record>>,
-    withdrawn: &BTreeMap<RecordId, Key>,
-    seen: &mut BTreeSet<RecordId>,
-    found: &mut Vec<(Key, &'a Payload)>,
-) {
-    // Two corrections that name each other would go round for ever.
-    if !seen.insert(record.id) {
-        return;
+struct Tree<'t, 'a> {
+    corrections: &'t BTreeMap<RecordId, Vec<&'a Record>>,
+    withdrawn: &'t BTreeMap<RecordId, Key>,
+    until: Option<Key>,
+}
+
+impl<'a> Tree<'_, 'a> {
+    fn in_time(&self, key: Key) -> bool {
+        self.until.is_none_or(|until| key <= until)
     }
-    let mut children = 0;
-    for child in corrections.get(&record.id).into_iter().flatten() {
-        if withdrawn.contains_key(&child.id) {
-            continue;
+
+    fn collect(
+        &self,
+        record: &'a Record,
+        says: &'a Payload,
+        seen: &mut BTreeSet<RecordId>,
+        found: &mut Vec<(Key, &'a Payload)>,
+    ) {
+        // Two corrections that name each other would go round for ever.
+        if !seen.insert(record.id) {
+            return;
         }
-        if let Payload::Correction { instead, .. } = &child.payload {
-            children += 1;
-            collect(child, instead, corrections, withdrawn, seen, found);
+        let mut children = 0;
+        for child in self.corrections.get(&record.id).into_iter().flatten() {
+            let taken_back = self.withdrawn.get(&child.id).is_some_and(|key| self.in_time(*key));
+            if taken_back || !self.in_time(plain_key(child)) {
+                continue;
+            }
+            if let Payload::Correction { instead, .. } = &child.payload {
+                children += 1;
+                self.collect(child, instead, seen, found);
+            }
         }
-    }
-    if children == 0 {
-        found.push((plain_key(record), says));
+        if children == 0 {
+            found.push((plain_key(record), says));
+        }
     }
 }

@@ -43,9 +43,9 @@ pub fn effort(
         } else {
             rule.least_target
         };
-        let week = ground.stage.weeks_pregnant().or(ground.stage.weeks_after());
+        // Week 0 stands for "not known": the sentence then names none.
         let by = |code| {
-            Reason::new(rules, code, rule.id.as_str()).number("week", week.map_or(0.0, f64::from))
+            Reason::new(rules, code, rule.id.as_str()).number("week", ground.week().map_or(0.0, f64::from))
         };
         if least > target {
             target = least;
@@ -64,9 +64,7 @@ pub fn effort(
         if reserve > target {
             target = reserve;
         }
-        reasons.push(
-            Reason::new(rules, ReasonCode::FreshStart, "fresh.start").number("target", target),
-        );
+        reasons.push(Reason::new(rules, ReasonCode::FreshStart, "fresh.start").number("target", target));
     }
     let more = ground
         .intake

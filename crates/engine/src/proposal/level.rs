@@ -2,6 +2,7 @@
 
 use super::load::LoadCase;
 use crate::catalogue::{Place, ReadyMark};
+use crate::ids::VariantId;
 use crate::kit::Load;
 use crate::programme::Amount;
 use crate::reason::{Fact, Reason, ReasonCode};
@@ -33,13 +34,17 @@ pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_
         return false;
     }
     let Some(place) = open.iter().find(|p| p.variant.id == a.variant) else { return false };
-    let over = case.effort.target + case.ground.rules.number("level.up", "over_target");
+    let over = case.ground.rules.number("level.up", "over_target");
     let good = |e: &Exposure| {
         let timed = matches!(e.range, Amount::Seconds { .. });
-        e.symptom_free
-            && e.last.is_some_and(|l| l.count >= case.range.high() && l.reserve_at_least(over, timed))
+        // The aim of then or of today, whichever asks for more.
+        let threshold = e.target.max(case.effort.target) + over;
+        case.same_measure(e)
+            && e.symptom_free
+            && e.last.is_some_and(|l| l.count >= case.range.high() && l.reserve_at_least(threshold, timed))
+            && at_ready_mark(case, place, e)
     };
-    good(a) && good(b) && at_ready_mark(case, place, a)
+    good(a) && good(b)
 }
 
 fn at_ready_mark(case: &LoadCase<'_>, place: &Place<'_>, e: &Exposure) -> bool {
@@ -64,6 +69,7 @@ pub fn level_today(
     state: Option<&LadderState>,
     open: &[Place<'_>],
     coach_level: Option<(u8, Reason)>,
+    coach_variant: Option<&VariantId>,
 ) -> LevelPick {
     let rules = case.ground.rules;
     let levels: Vec<u8> = {
@@ -72,9 +78,8 @@ pub fn level_today(
         l
     };
     // Among the allowed ones: the level itself, else the next below, else the lowest.
-    let nearest = |wanted: u8| {
-        levels.iter().copied().rfind(|l| *l <= wanted).or(levels.first().copied()).unwrap_or(0)
-    };
+    let nearest =
+        |wanted: u8| levels.iter().copied().rfind(|l| *l <= wanted).or(levels.first().copied()).unwrap_or(0);
     let above = |level: u8| levels.iter().copied().find(|l| *l > level);
     let plain = |level: u8, reasons: Vec<Reason>| LevelPick {
         level: nearest(level),
@@ -97,10 +102,8 @@ pub fn level_today(
                 && ready_for_more(case, state, open)
                 && let Some(next) = above(level)
             {
-                let start_fits = open
-                    .iter()
-                    .filter(|p| p.level == usize::from(next))
-                    .any(|p| case.start(p).is_some_and(|(load, _)| case.start_passes(p, &load)));
+                let start_fits = variant_at(open, next, Some(state), coach_variant, None)
+                    .is_some_and(|p| case.start(&p).is_some_and(|(load, _)| case.start_passes(&p, &load)));
                 if start_fits {
                     let mut pick = plain(next, Vec::new());
                     pick.reasons.push(
@@ -120,14 +123,18 @@ pub fn level_today(
             let level = nearest(standing);
             let needed = rules.number("level.back-up", "exposures");
             let share = rules.number("level.back-up", "share");
-            if f64::from(*clean) >= needed && above(level) == Some(*from) {
+            let cap = cap_of(case, last.as_ref(), share);
+            // Back up only with something light enough to hold.
+            let makes = || variant_at(open, *from, Some(state), coach_variant, Some((case, cap))).is_some();
+            if f64::from(*clean) >= needed && above(level) == Some(*from) && makes() {
                 let reason = Reason::new(rules, ReasonCode::BackUp, "level.back-up")
                     .with("symptom", Fact::Symptom(symptom.clone()))
                     .number("exposures", f64::from(*clean))
                     .number("level", f64::from(*from) + 1.0)
                     .number("percent", libm::round(share * 100.0));
                 let mut pick = plain(*from, vec![reason]);
-                pick.cap = cap_of(case, last.as_ref(), share);
+                pick.bottom_only = cap.is_none();
+                pick.cap = cap;
                 return pick;
             }
             let first_after = state.exposures.last().is_none_or(|e| e.level > level || !e.symptom_free);
@@ -138,15 +145,28 @@ pub fn level_today(
                 .number("clean", f64::from(*clean))
                 .number("exposures", needed);
             let mut pick = plain(level, vec![reason]);
-            // A symptom never raises the load.
+            if f64::from(*clean) >= needed
+                && above(level) == Some(*from)
+                && let Some((variant, load)) = last
+            {
+                // Her time has come, and her kit makes nothing light enough.
+                pick.reasons.push(
+                    Reason::new(rules, ReasonCode::NothingLighter, "load.nothing-lighter")
+                        .with("variant", Fact::Variant(variant.clone()))
+                        .with("load", Fact::Load(load.clone())),
+                );
+            }
+            // A symptom never raises the level, whatever closed below it, nor the load.
+            pick.level = pick.level.min(standing);
             pick.cap = cap_of(case, last.as_ref(), 1.0);
             pick
         }
-        Course::Lighter { last } => {
+        Course::Lighter { last, .. } => {
             let share = rules.number("symptom.lowest", "share");
             let reason = Reason::new(rules, ReasonCode::RestartLighter, "symptom.lowest")
                 .number("percent", libm::round(100.0 - share * 100.0));
             let mut pick = plain(standing, vec![reason]);
+            pick.level = pick.level.min(standing);
             pick.cap = cap_of(case, last.as_ref(), share);
             pick.bottom_only = true;
             pick
@@ -154,30 +174,28 @@ pub fn level_today(
     }
 }
 
-fn cap_of(
-    case: &LoadCase<'_>,
-    last: Option<&(crate::ids::VariantId, Load)>,
-    share: f64,
-) -> Option<Kg> {
+fn cap_of(case: &LoadCase<'_>, last: Option<&(VariantId, Load)>, share: f64) -> Option<Kg> {
     let (variant, load) = last?;
     let place = case.ground.catalogue.place(variant)?;
     let kg = place.variant.external(load).0;
     (kg > 0.0).then_some(Kg(kg * share))
 }
 
-/// The variant at a level: last done symptom-free, then her choice, then the coach's order.
+/// The variant at a level: last done symptom-free, then her choice, then the coach's order. With a cap,
+/// only those that her kit makes under it.
 #[must_use]
 pub fn variant_at<'a>(
     open: &[Place<'a>],
     level: u8,
     state: Option<&LadderState>,
-    coach: Option<&crate::ids::VariantId>,
+    coach: Option<&VariantId>,
+    cap: Option<(&LoadCase<'_>, Option<Kg>)>,
 ) -> Option<Place<'a>> {
-    let here: Vec<&Place<'a>> = open.iter().filter(|p| p.level == usize::from(level)).collect();
-    let find = |id: &crate::ids::VariantId| here.iter().find(|p| p.variant.id == *id).map(|p| **p);
-    let done = state.and_then(|s| {
-        s.exposures.iter().rev().filter(|e| e.symptom_free).find_map(|e| find(&e.variant))
-    });
+    let light = |p: &&Place<'a>| cap.is_none_or(|(case, cap)| LoadCase { cap, ..*case }.can_keep_to_cap(p));
+    let here: Vec<&Place<'a>> = open.iter().filter(|p| p.level == usize::from(level)).filter(light).collect();
+    let find = |id: &VariantId| here.iter().find(|p| p.variant.id == *id).map(|p| **p);
+    let done = state
+        .and_then(|s| s.exposures.iter().rev().filter(|e| e.symptom_free).find_map(|e| find(&e.variant)));
     let chosen =
         || state.and_then(|s| s.exposures.iter().rev().filter(|e| e.chosen).find_map(|e| find(&e.variant)));
     done.or_else(chosen).or_else(|| coach.and_then(find)).or_else(|| here.first().map(|p| **p))

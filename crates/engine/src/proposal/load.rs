@@ -135,7 +135,7 @@ impl LoadCase<'_> {
         }
         let coach = start_for(self.starts, &place.ladder.id, &place.variant.id)
             .and_then(|s| s.load.as_ref())
-            .filter(|l| same_make(l, &lightest));
+            .filter(|l| l.is_same_make(&lightest) && l.is_plausible());
         if let Some(wanted) = coach {
             let load = not_above(wanted);
             let reason = why(ReasonCode::StartCoach, &load);
@@ -145,7 +145,14 @@ impl LoadCase<'_> {
             .history
             .ten_reps
             .iter()
-            .rfind(|a| a.what.0 == place.variant.id && same_make(&a.what.1, &lightest));
+            .rfind(|a| {
+                a.what.0 == place.variant.id
+                    && a.what.1.is_same_make(&lightest)
+                    && a.what.1.is_plausible()
+                    && !self.state.is_before_fresh(a.at.date_naive())
+            })
+            // Early after a birth she starts at the coach's load or the lightest, not where she was.
+            .filter(|_| self.finding_allowed());
         if let Some(answer) = answer {
             let load = not_above(&answer.what.1);
             let reason = why(ReasonCode::StartAnswer, &load);
@@ -153,6 +160,20 @@ impl LoadCase<'_> {
         }
         let reason = why(ReasonCode::StartLightest, &lightest);
         Some((lightest, reason))
+    }
+
+    /// True if her kit makes the variant with a load that is not above the cap.
+    #[must_use]
+    pub fn can_keep_to_cap(&self, place: &Place<'_>) -> bool {
+        let Some(cap) = self.cap else { return true };
+        let loads = self.ground.loads(place.variant);
+        loads.iter().any(|l| place.variant.external(l).0 <= cap.0 + EPS)
+    }
+
+    /// True if an exposure counted what this dose counts: reps with reps, seconds with seconds.
+    #[must_use]
+    pub fn same_measure(&self, e: &Exposure) -> bool {
+        std::mem::discriminant(&e.range) == std::mem::discriminant(&self.range)
     }
 
     fn permitted_by_cap(&self, place: &Place<'_>) -> Vec<Load> {
@@ -175,13 +196,14 @@ impl LoadCase<'_> {
             .state
             .ladders
             .get(&place.ladder.id)
-            .map(|l| l.exposures.iter().filter(|e| e.variant == place.variant.id).collect())
+            .map(|l| {
+                let of_variant = |e: &&Exposure| e.variant == place.variant.id && self.same_measure(e);
+                l.exposures.iter().filter(of_variant).collect()
+            })
             .unwrap_or_default();
         let tracker = self.tracker(place);
         let with_state = match (&tracker, self.range) {
-            (Some(t), Amount::Reps { .. }) => {
-                effective_load(place.variant, &last.load, self.body).map(|_| t)
-            }
+            (Some(t), Amount::Reps { .. }) => effective_load(place.variant, &last.load, self.body).map(|_| t),
             (Some(_), Amount::Seconds { .. }) | (None, _) => None,
         };
         match with_state {
@@ -214,11 +236,8 @@ impl LoadCase<'_> {
     fn by_coach(&self, place: &Place<'_>, wanted: &Load) -> Option<Pick> {
         let loads = self.permitted_by_cap(place);
         let kg = place.variant.external(wanted).0;
-        let load = loads
-            .iter()
-            .rfind(|l| place.variant.external(l).0 <= kg + EPS)
-            .or(loads.first())
-            .cloned()?;
+        let load =
+            loads.iter().rfind(|l| place.variant.external(l).0 <= kg + EPS).or(loads.first()).cloned()?;
         let reason = Reason::new(self.rules(), ReasonCode::StartCoach, "coach.set")
             .with("variant", Fact::Variant(place.variant.id.clone()))
             .with("load", Fact::Load(load.clone()));
@@ -244,9 +263,12 @@ impl LoadCase<'_> {
         let kg = |l: &Load| place.variant.external(l).0;
         let last_kg = kg(&last.load);
         let window = self.number("load.step", "days");
+        // What was held before a symptom on the ladder is no measure for an increase after it.
+        let counts_from = self.state.ladders.get(&place.ladder.id).and_then(|l| l.counts_from);
         let best = uses
             .iter()
             .filter(|u| u.as_planned && days_between(u.day, self.ground.day) <= window)
+            .filter(|u| counts_from.is_none_or(|from| u.day >= from))
             .map(|u| kg(&u.load))
             .max_by(f64::total_cmp);
         // None done as planned: no increase.
@@ -256,11 +278,23 @@ impl LoadCase<'_> {
             Some(b) => b,
             None => last_kg,
         };
+        // The last time fell short: no more than then, whatever was done before it.
+        let last_exposure = exposures.last().filter(|e| e.day == last.day).and_then(|e| e.last);
+        let fell_short = last_exposure.is_some_and(|l| !l.as_planned);
+        if fell_short {
+            bound = bound.min(last_kg);
+        }
         let mut step = None;
         let next = all.iter().find(|l| kg(l) > bound + EPS && best.is_some());
+        // A step from the best load is earned at that load, not at a lighter one.
+        let earned = |b: f64| {
+            let at_best: Vec<&Exposure> =
+                exposures.iter().rev().take_while(|e| kg(&e.load) >= b - EPS).copied().collect();
+            self.big_step_earned(&at_best)
+        };
         if let Some(next) = next
-            && best.is_some_and(|b| !all.iter().any(|l| kg(l) > b + EPS && kg(l) <= bound + EPS))
-            && self.big_step_earned(exposures)
+            && !fell_short
+            && best.is_some_and(|b| !all.iter().any(|l| kg(l) > b + EPS && kg(l) <= bound + EPS) && earned(b))
         {
             bound = kg(next);
             step = Some(next.clone());
@@ -283,8 +317,8 @@ impl LoadCase<'_> {
         }
         let permitted: Vec<Load> = all.iter().filter(|l| kg(l) <= bound + EPS).cloned().collect();
         let nothing_to_take_off = lay_off.is_some()
-            && (permitted.is_empty() || all.len() == 1)
-            && all.first().is_some_and(|l| kg(l) >= last_kg - EPS);
+            && (last_kg <= 0.0 || permitted.is_empty())
+            && (last_kg <= 0.0 || all.first().is_some_and(|l| kg(l) >= last_kg - EPS));
         Bounds {
             permitted: if permitted.is_empty() { all.iter().take(1).cloned().collect() } else { permitted },
             all,
@@ -294,8 +328,8 @@ impl LoadCase<'_> {
         }
     }
 
-    /// Two exposures running at the top with reserve at target, or one at target and a half more.
-    fn big_step_earned(&self, exposures: &[&Exposure]) -> bool {
+    /// Two exposures running (the latest first) at the top with reserve at target, or one with more.
+    fn big_step_earned(&self, latest: &[&Exposure]) -> bool {
         let at_top = |e: &Exposure, more: f64| {
             let timed = matches!(e.range, Amount::Seconds { .. });
             e.symptom_free
@@ -303,7 +337,7 @@ impl LoadCase<'_> {
                     l.count >= self.range.high() && l.reserve_at_least(self.effort.target + more, timed)
                 })
         };
-        let mut recent = exposures.iter().rev();
+        let mut recent = latest.iter();
         match (recent.next(), recent.next()) {
             (Some(a), _) if at_top(a, self.number("load.big-step", "alone_over_target")) => true,
             (Some(a), Some(b)) => at_top(a, 0.0) && at_top(b, 0.0),
@@ -339,10 +373,11 @@ impl LoadCase<'_> {
         let too_hard = nothing_qualifies && !self.passes_mean(tracker, w);
 
         let at_top = exposures.last().and_then(|e| e.last).filter(|l| l.count >= self.range.high());
+        // No next load that is permitted and holds.
         let gap = at_top.is_some_and(|l| {
             l.reserve_at_least(self.effort.target + self.number("load.kit-gap", "over_target"), false)
-        }) && kg(&load) <= kg(&last.load) + EPS
-            && !bounds.permitted.iter().any(|l| kg(l) > kg(&last.load) + EPS);
+        }) && bounds.lay_off.is_none()
+            && (kg(&load) - kg(&last.load)).abs() <= EPS;
         let more = if gap { self.number("load.kit-gap", "more_reps") as u16 } else { 0 };
 
         let mut goal = self.effort.target;
@@ -421,18 +456,10 @@ impl LoadCase<'_> {
         }
         if more > 0 {
             reasons.push(
-                Reason::new(self.rules(), ReasonCode::KitGap, "load.kit-gap")
-                    .number("more", f64::from(more)),
+                Reason::new(self.rules(), ReasonCode::KitGap, "load.kit-gap").number("more", f64::from(more)),
             );
         }
-        Some(Pick {
-            load,
-            target: Target::Reps(reps),
-            purpose: Purpose::Work,
-            reasons,
-            too_hard,
-            gap,
-        })
+        Some(Pick { load, target: Target::Reps(reps), purpose: Purpose::Work, reasons, too_hard, gap })
     }
 
     /// Rep-only and timed variants, and loads without a state: reps or seconds move, then the load.
@@ -459,6 +486,7 @@ impl LoadCase<'_> {
             .or(bounds.permitted.first())
             .cloned()?;
         let done = exposures.last().and_then(|e| e.last);
+        let latest: Vec<&Exposure> = exposures.iter().rev().copied().collect();
         let count = match done {
             Some(set) if set.as_planned && last.symptom_free => {
                 let room = set.reserve_at_least(self.effort.target, timed);
@@ -467,7 +495,7 @@ impl LoadCase<'_> {
                 if let Some(next) = next
                     && at_top
                     && room
-                    && self.big_step_earned(exposures)
+                    && self.big_step_earned(&latest)
                     && kg(&load) >= kg(&last.load) - EPS
                 {
                     load = next.clone();
@@ -534,13 +562,7 @@ fn with_last(reason: Reason, done: Option<&LastSet>) -> Reason {
         Some(Reserve::Exactly(n) | Reserve::AtLeast(n)) => f64::from(n),
         None => -1.0,
     };
-    reason
-        .number("last_reps", done.map_or(0.0, |d| f64::from(d.count)))
-        .number("last_reserve", reserve)
-}
-
-fn same_make(a: &Load, b: &Load) -> bool {
-    std::mem::discriminant(a) == std::mem::discriminant(b)
+    reason.number("last_reps", done.map_or(0.0, |d| f64::from(d.count))).number("last_reserve", reserve)
 }
 
 fn round_tenth(x: f64) -> f64 {

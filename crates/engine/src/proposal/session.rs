@@ -58,21 +58,26 @@ impl<'a> Bench<'a> {
     /// Folds the history and lays the ground for a day.
     #[must_use]
     pub fn of(inputs: Inputs<'a>) -> Self {
-        let starts: Vec<Start> = inputs
-            .starts
-            .iter()
-            .cloned()
-            .chain(inputs.history.overrides.iter().map(|o| o.what.0.clone()))
-            .collect();
-        let frame = Frame { catalogue: inputs.catalogue, rules: inputs.rules, starts: &starts };
+        let frame = Frame {
+            catalogue: inputs.catalogue,
+            rules: inputs.rules,
+            starts: inputs.starts,
+            day: inputs.day,
+        };
         let state = State::of(inputs.history, frame);
+        // What the coach set before a birth or a loss is of before it.
+        let overrides = inputs.history.overrides.iter();
+        let later = overrides.filter(|o| !state.is_before_fresh(o.at.date_naive()));
+        let starts: Vec<Start> =
+            inputs.starts.iter().cloned().chain(later.map(|o| o.what.0.clone())).collect();
         let ground = Ground::of(inputs.history, inputs.catalogue, inputs.rules, inputs.day, None);
-        let body = inputs
-            .run
-            .and_then(|id| inputs.history.run(id))
-            .and_then(|r| r.body_mass)
-            .or_else(|| inputs.history.masses.last().map(|m| m.what))
-            .unwrap_or(Kg(inputs.rules.number("strength.body", "assumed_kg")));
+        // Frozen for a session, also where none was known when it began.
+        let run = inputs.run.and_then(|id| inputs.history.run(id));
+        let body = match run {
+            Some(run) => run.body_mass,
+            None => inputs.history.masses.last().map(|m| m.what),
+        }
+        .unwrap_or(Kg(inputs.rules.number("strength.body", "assumed_kg")));
         Self { starts, state, ground, k: Constants::of(inputs.rules), body, inputs }
     }
 
@@ -123,7 +128,11 @@ impl<'a> Bench<'a> {
             .history
             .overrides
             .iter()
-            .rfind(|o| o.what.0.ladder == ladder.id && since.is_none_or(|s| o.at > s))
+            .rfind(|o| {
+                o.what.0.ladder == ladder.id
+                    && since.is_none_or(|s| o.at > s)
+                    && !self.state.is_before_fresh(o.at.date_naive())
+            })
             .map(|o| (&o.what.0, o.what.1.as_str()))
     }
 
@@ -158,6 +167,33 @@ impl<'a> Bench<'a> {
         let none_yet = self.state.ladders.get(&slot.ladder).is_none_or(|l| l.exposures.is_empty());
         let fresh = none_yet && self.state.fresh.is_some() && self.ground.stage.weeks_after().is_some();
         effort(&self.ground, block, &slot.dose, ladder.pattern, self.readiness(), fresh)
+    }
+
+    fn coach_variant<'s>(
+        &'s self,
+        ladder: &Ladder,
+        fresh: Option<(&'s Start, &'s str)>,
+    ) -> Option<&'s crate::ids::VariantId> {
+        fresh
+            .and_then(|(s, _)| s.variant.as_ref())
+            .or_else(|| self.starts.iter().rfind(|s| s.ladder == ladder.id)?.variant.as_ref())
+    }
+
+    /// Where a level has nothing light enough, the nearest below that has.
+    fn keep_to_cap(
+        &self,
+        base: &LoadCase<'_>,
+        pick: &mut LevelPick,
+        state: Option<&crate::state::LadderState>,
+        open: &[Place<'_>],
+    ) {
+        if pick.cap.is_none() || pick.bottom_only {
+            return;
+        }
+        let light = |level: u8| variant_at(open, level, state, None, Some((base, pick.cap))).is_some();
+        if let Some(level) = (0..=pick.level).rev().find(|l| light(*l)) {
+            pick.level = level;
+        }
     }
 
     /// The case of a load for a slot.
@@ -200,32 +236,40 @@ impl<'a> Bench<'a> {
         let ladder_state = self.state.ladders.get(&ladder.id);
         let coach = self.fresh_override(ladder);
         let base = self.case(slot.dose.amount, &effort, 0);
-        let mut pick = level_today(&base, ladder_state, &open, self.coach_level(ladder, coach));
+        let coach_variant = self.coach_variant(ladder, coach);
+        let coach_level = self.coach_level(ladder, coach);
+        let mut pick = level_today(&base, ladder_state, &open, coach_level, coach_variant);
         let mut reasons = std::mem::take(&mut pick.reasons);
-        let coach_variant = coach
-            .and_then(|(s, _)| s.variant.as_ref())
-            .or_else(|| self.starts.iter().rfind(|s| s.ladder == ladder.id)?.variant.as_ref());
         let fresh_variant = coach.and_then(|(s, _)| s.variant.as_ref());
+        self.keep_to_cap(&base, &mut pick, ladder_state, &open);
 
         // No load holds at this level: one level down, once.
         let mut chosen: Option<(Place<'_>, Pick)> = None;
         for _ in 0..2 {
             let named = fresh_variant
                 .and_then(|v| open.iter().find(|p| p.variant.id == *v && p.level == usize::from(pick.level)));
-            let Some(place) = named
-                .copied()
-                .or_else(|| variant_at(&open, pick.level, ladder_state, coach_variant))
-            else {
+            let Some(place) = named.copied().or_else(|| {
+                let capped = Some((&base, pick.cap));
+                let light = variant_at(&open, pick.level, ladder_state, coach_variant, capped);
+                // The coach's own restart takes the lightest that there is.
+                let any = || variant_at(&open, pick.level, ladder_state, coach_variant, None);
+                light.or_else(|| any().filter(|_| pick.bottom_only))
+            }) else {
                 break;
             };
             let case = self.case_for(&base, &pick, &place, coach, earlier);
             let Some(load) = case.pick(&place) else { break };
-            let lower =
-                open.iter().map(|p| p.level).filter(|l| *l < place.level).max().and_then(|l| u8::try_from(l).ok());
+            let lower = open
+                .iter()
+                .map(|p| p.level)
+                .filter(|l| *l < place.level)
+                .max()
+                .and_then(|l| u8::try_from(l).ok());
             let too_hard = load.too_hard;
             chosen = Some((place, load));
             match lower {
                 Some(lower) if too_hard => {
+                    reasons.retain(|r| r.code != ReasonCode::LevelUp);
                     reasons.push(
                         Reason::new(rules, ReasonCode::LevelDownLoad, "level.down")
                             .with("variant", Fact::Variant(place.variant.id.clone())),
@@ -281,8 +325,7 @@ impl<'a> Bench<'a> {
         coach: Option<(&'s Start, &'s str)>,
         earlier: &BTreeMap<String, u32>,
     ) -> LoadCase<'s> {
-        let sets =
-            place.variant.group.as_ref().and_then(|g| earlier.get(g.as_str())).copied().unwrap_or(0);
+        let sets = place.variant.group.as_ref().and_then(|g| earlier.get(g.as_str())).copied().unwrap_or(0);
         let coach_load = coach.and_then(|(s, _)| {
             let fits = s.variant.as_ref().is_none_or(|v| *v == place.variant.id);
             s.load.as_ref().filter(|_| fits)

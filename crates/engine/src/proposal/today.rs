@@ -1,5 +1,7 @@
 //! What to do for the set in hand: the proposal as shown, changed by what has happened since.
 
+use super::effort::Effort;
+use super::level::variant_at;
 use super::load::{LoadCase, Pick};
 use super::session::Bench;
 use super::types::{Offer, Prescription, Target};
@@ -9,9 +11,9 @@ use crate::ids::SlotId;
 use crate::kit::Load;
 use crate::programme::{Amount, Block, Slot};
 use crate::reason::{Fact, Reason, ReasonCode};
-use crate::record::{Purpose, Reserve};
-use crate::state::{Effects, LadderEffect};
-use crate::strength::effective_load;
+use crate::record::{Purpose, Reserve, SetDone};
+use crate::state::{Effects, LadderEffect, LadderState};
+use crate::strength::{Tracker, effective_load};
 use crate::units::Kg;
 
 /// The set in hand.
@@ -85,23 +87,32 @@ impl Bench<'_> {
             return Turn::Over(over);
         }
         let effect = effects.ladders.get(&slot.ladder);
+        let ladder_state = self.state.ladders.get(&slot.ladder);
         let done: Vec<&SetEntry> = run.sets.iter().filter(|e| e.set.slot == slot.id).collect();
         let mut ground = self.ground.clone();
         ground.unloaded_today = effects.unloaded.is_some();
         let open = ground.open(ladder, slot.levels);
 
+        let was = |codes: &[ReasonCode]| shown_reasons.iter().any(|r| codes.contains(&r.code));
+        let shown_lightest = was(&[ReasonCode::StartLightest]);
+        let bottom_only = was(&[ReasonCode::RestartLighter]);
+        let shown_after_symptom =
+            bottom_only || was(&[ReasonCode::LevelDownSymptom, ReasonCode::StayDown, ReasonCode::BackUp]);
+
         // The option in hand: what she chose, a level down after a mark, else what was shown.
         let mut wanted = self.inputs.catalogue.place(&shown.variant);
         let mut reasons = shown_reasons;
         let chosen = run.chosen.iter().rfind(|(s, _)| *s == slot.id).map(|(_, v)| v);
-        if let Some(place) = chosen.and_then(|v| self.inputs.catalogue.place(v)) {
+        // What is offered is at the level shown or below; nothing else can be chosen.
+        let allowed = |p: &Place<'_>| p.ladder.id == slot.ladder && p.level <= usize::from(shown.level);
+        if let Some(place) = chosen.and_then(|v| self.inputs.catalogue.place(v)).filter(allowed) {
             reasons = vec![
                 Reason::new(self.inputs.rules, ReasonCode::SheChose, "client.choice")
                     .with("variant", Fact::Variant(place.variant.id.clone())),
             ];
             wanted = Some(place);
         }
-        if let Some((down, reason)) = effect.and_then(|e| self.down_to(e, &open)) {
+        if let Some((down, reason)) = effect.and_then(|e| self.down_to(e, &open, ladder_state)) {
             // Once she is at or below it by her own choice, that choice stands.
             if wanted.is_none_or(|w| w.level > down.level) {
                 wanted = Some(down);
@@ -111,26 +122,48 @@ impl Bench<'_> {
         let Some(mut place) = wanted else { return Turn::Over(Vec::new()) };
         if !open.iter().any(|p| p.variant.id == place.variant.id) {
             // Closed since it was shown: the nearest open level at or below, never above.
-            let Some(nearest) = open.iter().rfind(|p| p.level <= place.level) else {
+            let level = open.iter().map(|p| p.level).filter(|l| *l <= place.level).max();
+            let level = level.and_then(|l| u8::try_from(l).ok());
+            let Some(nearest) = level.and_then(|l| variant_at(&open, l, ladder_state, None, None)) else {
                 let bar = ground.bar(&place, slot.levels);
                 return Turn::Over(bar.map(|b| ground.bar_reason(&b, &place)).into_iter().collect());
             };
             if let Some(bar) = ground.bar(&place, slot.levels) {
                 reasons = vec![ground.bar_reason(&bar, &place)];
             }
-            place = *nearest;
+            place = nearest;
         }
-        let effort = self.effort(block, slot, ladder);
-        let heaviest_today = Self::heaviest_held(shown, &done, self);
-        let dropped = effect.is_some_and(|e| e.drops > 0);
-        let base = LoadCase {
-            ground: &ground,
-            cap: dropped.then_some(heaviest_today).flatten(),
-            ..self.case(slot.dose.amount, &effort, 0)
+        // The aim as it was shown holds for the whole session.
+        let effort = Effort {
+            target: shown.reserve.unwrap_or(f64::from(slot.dose.target_rir)),
+            floor: shown.floor,
+            sets: shown.sets.saturating_sub(u8::try_from(done.len()).unwrap_or(u8::MAX)).max(1),
+            ..self.effort(block, slot, ladder)
         };
+        let dropped = effect.is_some_and(|e| e.drops > 0);
+        // After a symptom, today or before, no option is heavier than what was shown or held.
+        let guarded = dropped || shown_after_symptom;
+        let cap = Self::heaviest_held(shown, &done, self).filter(|_| guarded);
+        let earlier = place.variant.group.as_ref().map_or(0, |g| self.state.sets_of_day(g, self.inputs.day));
+        let base =
+            LoadCase { ground: &ground, cap, bottom_only, ..self.case(slot.dose.amount, &effort, earlier) };
+        if !base.can_keep_to_cap(&place) {
+            // Nothing light enough here: the nearest below that has something.
+            let light = |l: usize| {
+                let level = u8::try_from(l).ok()?;
+                variant_at(&open, level, ladder_state, None, Some((&base, cap)))
+            };
+            let Some(lighter) = (0..=place.level).rev().find_map(light) else {
+                let reason = Reason::new(self.inputs.rules, ReasonCode::NothingAllowed, "kit.has")
+                    .with("ladder", Fact::Ladder(slot.ladder.clone()));
+                return Turn::Over(vec![reason]);
+            };
+            place = lighter;
+        }
         // "Ten reps with what?" may be answered after the proposal was shown and before the first set.
         let answered = done.is_empty()
-            && self.inputs.history.ten_reps.iter().any(|a| a.what.0 == place.variant.id && a.at >= run.started);
+            && shown_lightest
+            && base.start(&place).is_some_and(|(_, reason)| reason.code == ReasonCode::StartAnswer);
         let as_shown = place.variant.id == shown.variant && !dropped && !answered;
         let pick = if as_shown {
             Pick {
@@ -147,6 +180,9 @@ impl Bench<'_> {
                 None => return Turn::Over(Vec::new()),
             }
         };
+        if answered {
+            reasons.retain(|r| r.code != ReasonCode::StartLightest);
+        }
         if !as_shown {
             reasons.extend(pick.reasons.clone());
         }
@@ -195,8 +231,17 @@ impl Bench<'_> {
         if effects.all.is_some() || (effects.lower.is_some() && region == Region::Lower) {
             return Some(why(ReasonCode::HoldWaits, "symptom.hold"));
         }
-        let effect = effects.ladders.get(&slot.ladder)?;
-        effect.ended.then(|| {
+        // What was marked outside the session counts in it, too.
+        if self.state.open_reds().next().is_some() {
+            return Some(why(ReasonCode::RedWaits, "symptom.red"));
+        }
+        let Some(effect) = effects.ladders.get(&slot.ladder).filter(|e| e.ended) else {
+            let hold = self.state.hold_on(&slot.ladder, region)?;
+            let reason = Reason::new(self.inputs.rules, ReasonCode::HoldWaits, "symptom.hold")
+                .with("symptom", Fact::Symptom(hold.symptom.clone()));
+            return Some(vec![reason]);
+        };
+        Some({
             let code = if effect.held { ReasonCode::HoldWaits } else { ReasonCode::EndsToday };
             vec![
                 Reason::new(self.inputs.rules, code, "symptom.drop")
@@ -206,20 +251,25 @@ impl Bench<'_> {
         })
     }
 
-    fn down_to<'p>(&self, effect: &LadderEffect, open: &[Place<'p>]) -> Option<(Place<'p>, Reason)> {
-        let level = usize::from(effect.down_to?);
-        let place = open.iter().find(|p| p.level == level).or_else(|| open.iter().rfind(|p| p.level < level))?;
+    fn down_to<'p>(
+        &self,
+        effect: &LadderEffect,
+        open: &[Place<'p>],
+        state: Option<&LadderState>,
+    ) -> Option<(Place<'p>, Reason)> {
+        let wanted = effect.down_to?;
+        let level = open.iter().filter_map(|p| u8::try_from(p.level).ok()).filter(|l| *l <= wanted).max()?;
+        let place = variant_at(open, level, state, None, None)?;
         let reason = Reason::new(self.inputs.rules, ReasonCode::EasierToday, "symptom.drop")
             .with("symptom", Fact::Symptom(effect.symptom.clone()))
             .with("variant", Fact::Variant(place.variant.id.clone()));
-        Some((*place, reason))
+        Some((place, reason))
     }
 
     /// The heaviest external load of the slot so far today, shown or held, in kg.
     fn heaviest_held(shown: &Prescription, done: &[&SetEntry], bench: &Bench<'_>) -> Option<Kg> {
-        let external = |variant, load: &Load| {
-            bench.inputs.catalogue.place(variant).map(|p| p.variant.external(load).0)
-        };
+        let external =
+            |variant, load: &Load| bench.inputs.catalogue.place(variant).map(|p| p.variant.external(load).0);
         done.iter()
             .filter_map(|e| external(&e.set.variant, &e.set.load))
             .chain(external(&shown.variant, &shown.load))
@@ -260,60 +310,63 @@ impl Bench<'_> {
             plan.load = last.set.load.clone();
         }
         let Amount::Reps { .. } = plan.range else { return };
-        let Some(tracker) = place.variant.group.as_ref().and_then(|g| self.state.trackers.get(g)) else {
+        let Some(group) = place.variant.group.as_ref() else { return };
+        let Some(tracker) = self.state.trackers.get(group).filter(|t| t.day == self.inputs.day) else {
             return;
         };
-        if tracker.day != self.inputs.day {
-            return;
+        let j = f64::from(self.state.sets_of_day(group, self.inputs.day));
+        if plan.purpose == Purpose::Find {
+            self.find(plan, place, done, case, (tracker, j));
         }
-        let j = f64::from(tracker.sets_today);
         let reps = f64::from(plan.target.count());
-        let risk_at = |load: &Load, reps: f64| {
-            effective_load(place.variant, load, self.body)
-                .map(|w| tracker.chance_below(&self.k, w, reps, j, shown.floor))
-        };
-        if risk_at(&plan.load, reps)
-            .is_some_and(|p| p > self.inputs.rules.number("load.lighter-now", "chance"))
+        let risk = effective_load(place.variant, &plan.load, self.body)
+            .map(|w| tracker.chance_below(&self.k, w, reps, j, shown.floor));
+        if plan.purpose != Purpose::Find
+            && risk.is_some_and(|p| p > self.inputs.rules.number("load.lighter-now", "chance"))
         {
             plan.lighter = plan.loads.iter().rfind(|l| kg(l) < kg(&plan.load) - 1e-9).cloned();
         }
-        if plan.purpose == Purpose::Find {
-            self.find(plan, place, done, case, j);
-        }
     }
 
-    /// Up to two finding sets may step up, one load of the kit at a time.
-    fn find(&self, plan: &mut SetPlan, place: &Place<'_>, done: &[&SetEntry], case: &LoadCase<'_>, j: f64) {
+    /// Up to two finding sets may step up, one load of the kit at a time. Both sides of a round hold
+    /// the same, and the weaker one says whether there is room.
+    fn find(
+        &self,
+        plan: &mut SetPlan,
+        place: &Place<'_>,
+        done: &[&SetEntry],
+        case: &LoadCase<'_>,
+        (tracker, j): (&Tracker, f64),
+    ) {
         let rules = self.inputs.rules;
         let kg = |l: &Load| place.variant.external(l).0;
-        let mut steps: Vec<f64> = done
-            .iter()
-            .filter(|e| e.set.variant == plan.variant)
-            .map(|e| kg(&e.set.load))
-            .collect();
-        let last_load = steps.last().copied();
-        steps.dedup();
-        let found = u32::try_from(steps.len().saturating_sub(1)).unwrap_or(u32::MAX);
-        let Some(last_kg) = last_load else { return };
+        let here: Vec<&SetDone> = done.iter().map(|e| &e.set).filter(|s| s.variant == plan.variant).collect();
+        let Some(last) = here.last() else { return };
+        let last_kg = kg(&last.load);
         // The load found so far is the one to go on with.
         if let Some(load) = plan.loads.iter().find(|l| (kg(l) - last_kg).abs() < 1e-9) {
             plan.load = load.clone();
         }
+        let round: Vec<&&SetDone> = here.iter().filter(|s| s.round == last.round).collect();
+        if plan.per_side && round.len() < 2 {
+            plan.purpose = last.purpose;
+            return;
+        }
         plan.purpose = Purpose::Work;
+        let mut steps: Vec<f64> = here.iter().map(|s| kg(&s.load)).collect();
+        steps.dedup();
+        let found = u32::try_from(steps.len().saturating_sub(1)).unwrap_or(u32::MAX);
         if f64::from(found) >= rules.number("load.first", "finding_sets") {
             return;
         }
-        let last_reserve = done.last().and_then(|e| e.set.reserve);
         let room = case.effort.target + 1.0;
-        let said_room = match last_reserve {
+        let said_room = round.iter().all(|s| match s.reserve {
             Some(Reserve::Exactly(n)) => f64::from(n) >= room,
+            // "Five or more" meets a threshold up to five; above, the filter's mean decides, below.
             Some(Reserve::AtLeast(_)) => true,
             None => false,
-        };
+        });
         let Some(next) = plan.loads.iter().find(|l| kg(l) > last_kg + 1e-9).cloned() else { return };
-        let Some(tracker) = place.variant.group.as_ref().and_then(|g| self.state.trackers.get(g)) else {
-            return;
-        };
         let Some(w) = effective_load(place.variant, &next, self.body) else { return };
         let (mean, _) = tracker.reserve(&self.k, w, f64::from(plan.range.low()), j);
         if said_room && mean >= case.effort.target - rules.number("load.target", "slack") {
@@ -332,12 +385,9 @@ impl Bench<'_> {
     #[must_use]
     pub fn offer_after_mark(&self, block: &Block, slot: &Slot) -> Option<Offer> {
         match self.turn(block, slot) {
-            Turn::Do(plan) => Some(Offer {
-                level: plan.level,
-                variant: plan.variant,
-                load: plan.load,
-                target: plan.target,
-            }),
+            Turn::Do(plan) => {
+                Some(Offer { level: plan.level, variant: plan.variant, load: plan.load, target: plan.target })
+            }
             Turn::Over(_) => None,
         }
     }

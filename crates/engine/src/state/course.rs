@@ -1,0 +1,209 @@
+//! How levels move after a session.
+
+use super::{Course, Effects, Exposure, LadderEffect, LadderState, State};
+use crate::catalogue::Pattern;
+use crate::ground::Ground;
+use crate::history::Run;
+use crate::ids::{LadderId, RecordId, VariantId};
+use crate::kit::Load;
+use crate::record::NextDay;
+use crate::rules::Scope;
+use crate::symptom::Verdict;
+use chrono::{DateTime, FixedOffset, NaiveDate};
+
+impl State {
+    /// Moves levels after a session.
+    pub(super) fn close_run(&mut self, run: &Run, ground: &Ground<'_>, effects: &Effects) {
+        let mut touched: Vec<LadderId> = effects.ladders.keys().cloned().collect();
+        for (id, entry) in &self.ladders {
+            if entry.exposures.last().is_some_and(|e| e.run == run.id) && !touched.contains(id) {
+                touched.push(id.clone());
+            }
+        }
+        for id in touched {
+            let entry = self.ladders.entry(id.clone()).or_default();
+            let effect = effects.ladders.get(&id);
+            entry.recent = effect.map(|e| e.seen.clone()).unwrap_or_default();
+            match effect.filter(|e| e.drops > 0) {
+                Some(effect) => drop_level(entry, &id, run, ground, effect),
+                None => go_on(entry, &id, run),
+            }
+        }
+    }
+
+    /// A drop outside a session, or one that concerns all ladders: one level down from where she
+    /// stands. A ladder that is already below what she did last stays there, since a drop is one level;
+    /// at the lowest it is held. Loads count anew from `from`.
+    pub(super) fn step_down(
+        &mut self,
+        id: &LadderId,
+        verdict: &Verdict,
+        ground: &Ground<'_>,
+        by: (RecordId, DateTime<FixedOffset>),
+        from: NaiveDate,
+    ) {
+        let Some(entry) = self.ladders.get_mut(id) else { return };
+        let Some(level) = entry.level else { return };
+        entry.counts_from = Some(from);
+        if let Course::Down { clean, .. } = &mut entry.course {
+            *clean = 0;
+        }
+        if entry.exposures.last().is_some_and(|e| level < e.level) {
+            return;
+        }
+        let lowest = entry.exposures.last().map_or(0, |e| e.lowest);
+        if let Some(below) = level_below(ground, id, level).filter(|b| *b >= lowest) {
+            let last = last_at(&entry.exposures, level);
+            entry.level = Some(below);
+            entry.course = Course::Down { from: level, clean: 0, last, symptom: verdict.kind.clone() };
+            return;
+        }
+        // Breathing goes on whatever else rests.
+        let breathing = ground.catalogue.ladder(id).is_some_and(|l| l.pattern == Pattern::Breathing);
+        let held = self.open_holds().any(|h| h.ladder.as_ref() == Some(id));
+        if !breathing && !held {
+            self.hold(by.0, by.1, verdict, Some(id.clone()), Scope::Ladder, true);
+        }
+    }
+
+    /// Every ladder that she has trained goes down one level.
+    pub(super) fn step_all_down(
+        &mut self,
+        verdict: &Verdict,
+        ground: &Ground<'_>,
+        by: (RecordId, DateTime<FixedOffset>),
+        from: NaiveDate,
+    ) {
+        let ids: Vec<LadderId> = self.ladders.keys().cloned().collect();
+        for id in ids {
+            self.step_down(&id, verdict, ground, by, from);
+        }
+    }
+}
+
+fn drop_level(entry: &mut LadderState, id: &LadderId, run: &Run, ground: &Ground<'_>, effect: &LadderEffect) {
+    let from = effect.from.or(entry.level).unwrap_or(0);
+    // The level below the last one that was marked; the lowest stays and is held.
+    let below = || level_below_in(run, ground, id, from);
+    let to = effect.down_to.or_else(below).unwrap_or(from);
+    entry.level = Some(to);
+    entry.counts_from = run.day.succ_opt();
+    if to < from {
+        // Back up one level at a time, even if two were left in one session.
+        let back = level_above(ground, id, to).unwrap_or(from).min(from);
+        entry.course = Course::Down {
+            from: back,
+            clean: 0,
+            last: last_at_in_run(run, ground, id, back).or_else(|| last_at(&entry.exposures, back)),
+            symptom: effect.symptom.clone(),
+        };
+    } else if let Course::Down { clean, .. } = &mut entry.course {
+        *clean = 0;
+    }
+}
+
+fn go_on(entry: &mut LadderState, id: &LadderId, run: &Run) {
+    let Some(exposed) = entry.exposures.last().filter(|e| e.run == run.id).cloned() else { return };
+    if !exposed.symptom_free {
+        return;
+    }
+    // What was proposed bounds the level: nobody moves up by a choice of her own.
+    let shown = shown_level(run, id);
+    let adopt = |level: u8| shown.map_or(level, |s| level.min(s));
+    let settled = run.next_day.as_ref().map(|n| n.answer == NextDay::Settled);
+    match &mut entry.course {
+        Course::Usual => {
+            let before = entry.exposures.iter().rev().nth(1);
+            let twice = before.is_some_and(|b| b.chosen && b.level == exposed.level);
+            if !exposed.chosen || twice || entry.level.is_none() {
+                entry.level = Some(adopt(exposed.level));
+            }
+        }
+        Course::Down { from, clean, .. } => {
+            if adopt(exposed.level) >= *from {
+                entry.level = Some(adopt(exposed.level));
+                entry.course = Course::Usual;
+                return;
+            }
+            if !exposed.chosen {
+                entry.level = Some(adopt(exposed.level));
+            }
+            match settled {
+                Some(true) => *clean = clean.saturating_add(1),
+                Some(false) => *clean = 0,
+                // Silence is not settled.
+                None => {}
+            }
+        }
+        Course::Lighter { then, .. } => {
+            let next = then.take().map_or(Course::Usual, |course| *course);
+            entry.level = Some(adopt(exposed.level));
+            entry.course = next;
+        }
+    }
+}
+
+/// The level that was proposed for a ladder in a run, if it was.
+fn shown_level(run: &Run, ladder: &LadderId) -> Option<u8> {
+    let shown = run.shown.as_ref()?;
+    let slots = shown.slots.iter().filter(|p| p.ladder == *ladder);
+    slots.filter_map(|p| run.prescription(&p.slot)).map(|p| p.level).max()
+}
+
+/// The next lower level that was open in the run as it was shown (the coach's locks count), or by the
+/// ground where nothing was shown.
+pub(super) fn level_below_in(run: &Run, ground: &Ground<'_>, ladder: &LadderId, level: u8) -> Option<u8> {
+    let shown = run.shown.as_ref().and_then(|shown| {
+        let slot = shown.slots.iter().find(|p| p.ladder == *ladder)?;
+        run.prescription(&slot.slot)
+    });
+    match shown {
+        Some(p) => p.options.iter().map(|o| o.level).chain([p.level]).filter(|l| *l < level).max(),
+        None => level_below(ground, ladder, level),
+    }
+}
+
+/// The next lower level with an option that is open, if there is one.
+#[must_use]
+pub fn level_below(ground: &Ground<'_>, ladder: &LadderId, level: u8) -> Option<u8> {
+    let ladder = ground.catalogue.ladder(ladder)?;
+    open_levels(ground, ladder).into_iter().rfind(|l| *l < level)
+}
+
+/// The next higher level with an option that is open, if there is one.
+#[must_use]
+pub fn level_above(ground: &Ground<'_>, ladder: &LadderId, level: u8) -> Option<u8> {
+    let ladder = ground.catalogue.ladder(ladder)?;
+    open_levels(ground, ladder).into_iter().find(|l| *l > level)
+}
+
+fn open_levels(ground: &Ground<'_>, ladder: &crate::catalogue::Ladder) -> Vec<u8> {
+    let mut levels: Vec<u8> = ladder
+        .levels
+        .iter()
+        .enumerate()
+        .filter(|(level, l)| {
+            l.variants.iter().any(|variant| {
+                let place = crate::catalogue::Place { ladder, level: *level, variant };
+                ground.bar(&place, None).is_none()
+            })
+        })
+        .filter_map(|(level, _)| u8::try_from(level).ok())
+        .collect();
+    levels.dedup();
+    levels
+}
+
+fn last_at(exposures: &[Exposure], level: u8) -> Option<(VariantId, Load)> {
+    exposures.iter().rfind(|e| e.level == level).map(|e| (e.variant.clone(), e.load.clone()))
+}
+
+fn last_at_in_run(run: &Run, ground: &Ground<'_>, ladder: &LadderId, level: u8) -> Option<(VariantId, Load)> {
+    run.sets
+        .iter()
+        .rfind(|e| {
+            let place = ground.catalogue.place(&e.set.variant);
+            place.is_some_and(|p| p.ladder.id == *ladder && p.level == usize::from(level))
+        })
+        .map(|e| (e.set.variant.clone(), e.set.load.clone()))
+}

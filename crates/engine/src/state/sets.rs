@@ -1,0 +1,201 @@
+//! What sets tell: of strength, and as exposures.
+
+use super::{Effects, Exposure, LastSet, State, TrendDay, VariantUse, start_for};
+use crate::ground::Ground;
+use crate::history::Run;
+use crate::ids::LadderId;
+use crate::programme::{Amount, Start};
+use crate::record::{Purpose, Reserve, SetDone};
+use crate::strength::{Constants, Reach, Tracker, effective_load};
+use crate::units::Kg;
+use std::collections::BTreeMap;
+
+/// Beyond so many reps a set is no evidence of strength; chosen, no source.
+const MOST_REPS: u16 = 60;
+/// The scale of effort ends at ten in reserve (RPE 0).
+const MOST_RESERVE: u8 = 10;
+
+impl State {
+    /// Sets move the strength states and make exposures.
+    pub(super) fn take_sets(
+        &mut self,
+        run: &Run,
+        starts: &[Start],
+        k: &Constants,
+        ground: &Ground<'_>,
+        effects: &Effects,
+    ) {
+        let assumed = ground.rules.number("strength.body", "assumed_kg");
+        let body = run.body_mass.unwrap_or(Kg(assumed));
+        for set in rounds_of(run) {
+            let Some(place) = ground.catalogue.place(&set.variant) else { continue };
+            let Some(group) = place.variant.group.clone() else { continue };
+            let j = f64::from(self.sets_of_day(&group, run.day));
+            if matches!(set.purpose, Purpose::Work | Purpose::Find) {
+                // A set that tells nothing of strength tires all the same.
+                let rounds = self.sets_of_day(&group, run.day).saturating_add(1);
+                self.rounds.insert(group.clone(), (run.day, rounds));
+            }
+            let Some(reach) = evidence(&set) else { continue };
+            let Some(load) = effective_load(place.variant, &set.load, body) else { continue };
+            if !load.0.is_finite() {
+                continue;
+            }
+            let (bottom, target) = run
+                .prescription(&set.slot)
+                .map_or((8.0, 3.0), |p| (f64::from(p.range.low()), p.reserve.unwrap_or(3.0)));
+            let prior = ground.catalogue.group(&group).map_or(38.0, |g| g.prior_c);
+            // A start of another make, say one weight where a pair is held, tells nothing of this one.
+            let start = start_for(starts, &place.ladder.id, &set.variant)
+                .and_then(|s| s.load.as_ref())
+                .filter(|l| l.is_same_make(&set.load) && l.is_plausible())
+                .and_then(|l| effective_load(place.variant, l, body))
+                .unwrap_or(load);
+            let tracker = self
+                .trackers
+                .entry(group.clone())
+                .or_insert_with(|| Tracker::start(k, prior, start, bottom, target, run.day));
+            *tracker = tracker.on(k, run.day);
+            tracker.observe(k, load, reach, j);
+            let point = TrendDay { day: run.day, one_rep_max: tracker.one_rep_max() };
+            let trend = self.trend.entry(group).or_default();
+            match trend.last_mut() {
+                Some(last) if last.day == run.day => *last = point,
+                Some(_) | None => trend.push(point),
+            }
+        }
+        self.take_exposures(run, k, ground, effects, body);
+    }
+
+    fn take_exposures(&mut self, run: &Run, k: &Constants, ground: &Ground<'_>, effects: &Effects, body: Kg) {
+        let mut last_by_ladder: BTreeMap<LadderId, &SetDone> = BTreeMap::new();
+        // A finisher speaks for its ladder only where nothing else was done.
+        let finishers = run.sets.iter().filter(|e| e.set.purpose == Purpose::Finisher);
+        let work = run.sets.iter().filter(|e| matches!(e.set.purpose, Purpose::Work | Purpose::Find));
+        for entry in finishers.chain(work) {
+            last_by_ladder.insert(entry.set.ladder.clone(), &entry.set);
+        }
+        for (ladder, last_set) in last_by_ladder {
+            let Some(place) = ground.catalogue.place(&last_set.variant) else { continue };
+            // A load that no home can hold, or a variant of another ladder, is a slip of writing.
+            if place.ladder.id != ladder || !last_set.load.is_plausible() {
+                continue;
+            }
+            let level = u8::try_from(place.level).unwrap_or(u8::MAX);
+            let prescription = run.prescription(&last_set.slot);
+            let range = prescription.map_or(Amount::Reps { low: 8, high: 12 }, |p| p.range);
+            let target = prescription.and_then(|p| p.reserve).unwrap_or(3.0);
+            let floor = prescription.map_or(1.0, |p| p.floor);
+            let timed = matches!(range, Amount::Seconds { .. });
+            let symptom_free = effects.red.is_none()
+                && effects.all.is_none()
+                && effects.ladders.get(&ladder).is_none_or(|e| e.drops == 0 && !e.held);
+            let last_round = prescription.map_or(last_set.round, |p| p.sets.saturating_sub(1));
+            let sides: Vec<&SetDone> = run
+                .sets
+                .iter()
+                .map(|e| &e.set)
+                .filter(|s| s.slot == last_set.slot && s.round == last_round && s.variant == last_set.variant)
+                .collect();
+            let whole = !sides.is_empty()
+                && (!place.variant.per_side || sides.len() >= 2)
+                && sides.iter().all(|s| !s.stopped);
+            let last = whole.then(|| {
+                let count = sides.iter().map(|s| s.seconds.unwrap_or(s.reps)).min().unwrap_or(0);
+                let reserve = if sides.iter().any(|s| s.reserve.is_none()) {
+                    None
+                } else {
+                    sides.iter().filter_map(|s| s.reserve).min_by_key(|r| match r {
+                        Reserve::Exactly(n) => (*n, 0),
+                        Reserve::AtLeast(n) => (*n, 1),
+                    })
+                };
+                let mean = place.variant.group.as_ref().and_then(|g| {
+                    let tracker = self.trackers.get(g)?;
+                    let w = effective_load(place.variant, &last_set.load, body)?;
+                    let j = f64::from(self.sets_of_day(g, run.day).saturating_sub(1));
+                    Some(tracker.reserve(k, w, f64::from(count), j).0)
+                });
+                let mut set = LastSet { count, reserve, mean, as_planned: false };
+                set.as_planned = count >= range.low() && set.reserve_at_least(floor, timed) && symptom_free;
+                set
+            });
+            let proposed = prescription.map(|p| &p.variant);
+            let chosen = proposed.is_some_and(|v| *v != last_set.variant)
+                && effects.ladders.get(&ladder).is_none_or(|e| e.drops == 0);
+            self.variants.entry(last_set.variant.clone()).or_default().push(VariantUse {
+                day: run.day,
+                load: last_set.load.clone(),
+                as_planned: last.is_some_and(|l| l.as_planned),
+                symptom_free,
+            });
+            self.ladders.entry(ladder).or_default().exposures.push(Exposure {
+                run: run.id,
+                day: run.day,
+                level,
+                variant: last_set.variant.clone(),
+                load: last_set.load.clone(),
+                last,
+                range,
+                target,
+                symptom_free,
+                chosen,
+                lowest: prescription.map_or(0, |p| {
+                    p.options.iter().map(|o| o.level).chain([p.level]).min().unwrap_or(p.level)
+                }),
+            });
+        }
+    }
+}
+
+/// A set as evidence of strength; `None` if it is none (5.2).
+fn evidence(set: &SetDone) -> Option<Reach> {
+    let counts = matches!(set.purpose, Purpose::Work | Purpose::Find);
+    if !counts || set.stopped || set.seconds.is_some() || set.reps == 0 {
+        return None;
+    }
+    // The line of the model says nothing so far out, and nobody judges so much in reserve.
+    if set.reps > MOST_REPS || !set.load.is_plausible() {
+        return None;
+    }
+    let reps = f64::from(set.reps);
+    match set.reserve? {
+        Reserve::Exactly(n) if n <= MOST_RESERVE => Some(Reach::Exactly { reps, reserve: f64::from(n) }),
+        Reserve::AtLeast(n) if n <= MOST_RESERVE => Some(Reach::AtLeast { reps, reserve: f64::from(n) }),
+        Reserve::Exactly(_) | Reserve::AtLeast(_) => None,
+    }
+}
+
+/// Sets round by round: of two sides the one with fewer reps to failure.
+fn rounds_of(run: &Run) -> Vec<SetDone> {
+    let mut rounds: Vec<SetDone> = Vec::new();
+    for entry in &run.sets {
+        let set = &entry.set;
+        let other = rounds.iter_mut().find(|r| {
+            set.side.is_some()
+                && r.side.is_some()
+                && r.side != set.side
+                && r.slot == set.slot
+                && r.round == set.round
+                && r.variant == set.variant
+        });
+        match other {
+            Some(other) => {
+                // A side without evidence leaves the round to the other one.
+                let weaker = match (evidence(other), evidence(set)) {
+                    (Some(a), Some(b)) => {
+                        b.total() < a.total()
+                            || (b.total() <= a.total() && matches!(b, Reach::Exactly { .. }))
+                    }
+                    (None, Some(_)) => true,
+                    (Some(_) | None, None) => false,
+                };
+                if weaker {
+                    *other = set.clone();
+                }
+            }
+            None => rounds.push(set.clone()),
+        }
+    }
+    rounds
+}

@@ -1,0 +1,13 @@
+//! The engine told as stories of clients: what is logged, and what is proposed next.
+
+// Helpers of tests stand outside of test functions and may unwrap like them.
+#![allow(clippy::unwrap_used)]
+
+mod ground;
+mod levels;
+mod loads;
+mod log;
+mod properties;
+mod sessions;
+mod story;
+mod symptoms;
