@@ -53,7 +53,13 @@ pub(crate) fn check(files: &[PathBuf]) -> End {
                 let (kind, records) = (checked.kind, checked.records);
                 say::line(&format!("{}: {kind}, {records} records{missing}: {verdict}", file.display()));
                 for damage in &checked.damage {
-                    eprintln!("{}: {}: {} ({} times)", file.display(), damage.code, damage.message, damage.times);
+                    eprintln!(
+                        "{}: {}: {} ({} times)",
+                        file.display(),
+                        damage.code,
+                        damage.message,
+                        damage.times
+                    );
                 }
                 if !sound {
                     end = End::Refused;

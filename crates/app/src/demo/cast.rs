@@ -91,11 +91,19 @@ fn amara() -> Part {
                     Deed::Start(start("row", 2, None, None), trained),
                     Deed::Start(start("push-up", 2, None, None), trained),
                     Deed::Start(start("chest-press", 1, None, Some(one(8.0))), trained),
-                    Deed::Start(start("split-squat", 2, Some("split-squat-loaded"), Some(pair(4.0))), trained),
+                    Deed::Start(
+                        start("split-squat", 2, Some("split-squat-loaded"), Some(pair(4.0))),
+                        trained,
+                    ),
                     Deed::Start(start("side-plank", 1, None, None), trained),
                 ],
             ),
-            (31, vec![Deed::Note("Heaviness once is worth a step down and nothing more. Breathe out as you stand up.")]),
+            (
+                31,
+                vec![Deed::Note(
+                    "Heaviness once is worth a step down and nothing more. Breathe out as you stand up.",
+                )],
+            ),
         ],
         answers_last: false,
         ..base()
@@ -131,7 +139,10 @@ fn noemi() -> Part {
             (
                 35,
                 vec![
-                    Deed::Clear("Consultant at the six-week visit", "Wound healed, training may be built up slowly"),
+                    Deed::Clear(
+                        "Consultant at the six-week visit",
+                        "Wound healed, training may be built up slowly",
+                    ),
                     Deed::Start(start("squat", 2, Some("squat-goblet-chair"), Some(one(4.0))), again),
                     Deed::Start(start("hinge", 1, Some("hinge-one-dumbbell"), Some(one(8.0))), again),
                     Deed::Start(start("row", 1, None, Some(one(6.0))), again),
@@ -169,13 +180,22 @@ fn josie() -> Part {
             Felt::at(38, "hinge", 1, "girdle-pain", Some(SymptomAmount::Pain(4))).place("pelvis-back"),
             Felt::at(16, "squat", 0, "girdle-pain", Some(SymptomAmount::Pain(2))).place("pelvis-front"),
         ],
-        notes: &[(70, "I did not know that I could do this."), (37, "Sitting all day made it worse, I think.")],
+        notes: &[
+            (70, "I did not know that I could do this."),
+            (37, "Sitting all day made it worse, I think."),
+        ],
         deeds: vec![
             (
                 FIRST,
                 vec![
-                    Deed::Start(start("squat", 1, None, None), "From a chair, slowly. That is enough to begin with."),
-                    Deed::Start(start("hinge", 1, Some("hinge-band"), None), "With the band under both feet."),
+                    Deed::Start(
+                        start("squat", 1, None, None),
+                        "From a chair, slowly. That is enough to begin with.",
+                    ),
+                    Deed::Start(
+                        start("hinge", 1, Some("hinge-band"), None),
+                        "With the band under both feet.",
+                    ),
                 ],
             ),
             (36, vec![Deed::Note("Short range on the hinge for now, both feet level.")]),
@@ -246,7 +266,9 @@ fn lucia() -> Part {
         missed: 0.25,
         away: &[(55, 43)],
         last: 12,
-        felt: vec![Felt::at(65, "row", 1, "wrist-pain", Some(SymptomAmount::Pain(2))).place("wrist-left").at_rest()],
+        felt: vec![
+            Felt::at(65, "row", 1, "wrist-pain", Some(SymptomAmount::Pain(2))).place("wrist-left").at_rest(),
+        ],
         notes: &[(42, "Long gap, sorry. Work.")],
         ..base()
     }
@@ -337,7 +359,10 @@ fn selin() -> Part {
                     Deed::Start(start("push-up", 1, None, None), begin),
                 ],
             ),
-            (38, vec![Deed::Note("Thank you for telling me. Exhale before you stand up; we keep it lighter.")]),
+            (
+                38,
+                vec![Deed::Note("Thank you for telling me. Exhale before you stand up; we keep it lighter.")],
+            ),
         ],
         ..base()
     }

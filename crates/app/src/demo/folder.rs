@@ -30,12 +30,7 @@ impl Scenario {
     ///
     /// # Errors
     /// When the disk refuses.
-    pub fn write_files(
-        &mut self,
-        folder: &Path,
-        on: NaiveDate,
-        seed: u64,
-    ) -> Result<Vec<PathBuf>, AppError> {
+    pub fn write_files(&mut self, folder: &Path, on: NaiveDate, seed: u64) -> Result<Vec<PathBuf>, AppError> {
         let (plans, logs) = (folder.join("plans"), folder.join("logs"));
         for path in [&plans, &logs] {
             std::fs::create_dir_all(path)

@@ -10,9 +10,7 @@ use chrono::{DateTime, Duration, FixedOffset};
 use newel_engine::flow::{Flow, Step, StepState};
 use newel_engine::ids::{RunId, SlotId};
 use newel_engine::proposal::{Gate, SetPlan, Target};
-use newel_engine::record::{
-    Payload, Purpose, Readiness, Reserve, SetDone, Side, SkipWhy, Symptom,
-};
+use newel_engine::record::{Payload, Purpose, Readiness, Reserve, SetDone, Side, SkipWhy, Symptom};
 use newel_engine::simulate::{Answer, Client};
 use newel_engine::strength::effective_load;
 use newel_engine::units::Kg;
@@ -63,9 +61,10 @@ impl Floor {
     fn next(&self) -> Option<usize> {
         self.flow.steps.iter().position(|s| {
             matches!(s.state, StepState::Now | StepState::Ahead)
-                && !self.since.iter().any(|(slot, round, side)| {
-                    *slot == s.slot && *round == s.round && *side == s.side
-                })
+                && !self
+                    .since
+                    .iter()
+                    .any(|(slot, round, side)| *slot == s.slot && *round == s.round && *side == s.side)
         })
     }
 }
@@ -257,8 +256,7 @@ impl Trainee<'_> {
     fn log(&mut self, floor: &Floor, set: SetDone) -> Result<(), AppError> {
         let slips = set.seconds.is_none() && self.body.chance().happens(SLIP);
         let first = if slips { SetDone { reps: set.reps + 1, ..set.clone() } } else { set.clone() };
-        let change =
-            self.profile.write_unread(Action::LogSet, floor.now, vec![Payload::SetDone(first)])?;
+        let change = self.profile.write_unread(Action::LogSet, floor.now, vec![Payload::SetDone(first)])?;
         if slips && let Some(record) = change.records.first() {
             let instead = Box::new(Payload::SetDone(set));
             let put_right = Payload::Correction { target: record.id, instead };

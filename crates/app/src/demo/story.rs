@@ -52,7 +52,8 @@ pub(super) fn id_at(at: DateTime<FixedOffset>, chance: &mut Chance) -> Uuid {
 
 /// A time on a day that lies so many days before the demonstration's.
 fn on(now: DateTime<FixedOffset>, days_before: i64, hour: i64, minute: i64) -> DateTime<FixedOffset> {
-    let midnight = now.date_naive().and_hms_opt(0, 0, 0).and_then(|t| t.and_local_timezone(*now.offset()).single());
+    let midnight =
+        now.date_naive().and_hms_opt(0, 0, 0).and_then(|t| t.and_local_timezone(*now.offset()).single());
     midnight.unwrap_or(now) - Duration::days(days_before) + Duration::minutes(hour * 60 + minute)
 }
 
@@ -184,8 +185,7 @@ impl Told<'_> {
         };
         coach.client_write(at, person, form)?;
         let programmes = built_in_programmes(self.books)?;
-        let programme =
-            programmes.iter().find(|p| p.title == part.programme).ok_or(Refusal::NoSuchThing)?;
+        let programme = programmes.iter().find(|p| p.title == part.programme).ok_or(Refusal::NoSuchThing)?;
         coach.programme_give(at, person, programme.id)?;
         Ok(())
     }

@@ -27,7 +27,13 @@ fn everybody_is_where_her_line_says_and_every_proposal_replays() {
     assert!(told.is_sorted(), "progress never goes back");
     assert!(scenario.clients.len() >= 6, "at least six clients");
 
-    let weeks = |profile: &mut Profile| match profile.own().unwrap().history.stage().unwrap().on(now().date_naive())
+    let weeks = |profile: &mut Profile| match profile
+        .own()
+        .unwrap()
+        .history
+        .stage()
+        .unwrap()
+        .on(now().date_naive())
     {
         StageOn::Pregnant { age, .. } => ("pregnant", age.unwrap().weeks),
         StageOn::Postpartum { age, .. } => ("after birth", age.weeks),
