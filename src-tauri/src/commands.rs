@@ -59,11 +59,7 @@ pub async fn profile_close(worker: State<'_, Worker>) -> Result<AppView, ErrorVi
 
 /// Makes an empty profile and opens it.
 #[tauri::command]
-pub async fn profile_new(
-    worker: State<'_, Worker>,
-    name: String,
-    role: Role,
-) -> Result<AppView, ErrorView> {
+pub async fn profile_new(worker: State<'_, Worker>, name: String, role: Role) -> Result<AppView, ErrorView> {
     ask(&worker, move |newel| newel.profile_new(&name, role, now())).await
 }
 
@@ -77,6 +73,17 @@ pub async fn profile_from_plan(worker: State<'_, Worker>, text: String) -> Resul
 #[tauri::command]
 pub async fn demo_make(worker: State<'_, Worker>) -> Result<AppView, ErrorView> {
     ask(&worker, move |newel| newel.demo_make(now(), |_, _| ())).await
+}
+
+/// Makes the invented people if there is nobody yet: for a start with `--demo`.
+pub(crate) async fn fill_with_demo(worker: &Worker) -> Result<(), ErrorView> {
+    ask(worker, move |newel| {
+        if newel.app_view()?.profiles.is_empty() {
+            newel.demo_make(now(), |_, _| ())?;
+        }
+        Ok(())
+    })
+    .await
 }
 
 /// Shows the other side of the app.

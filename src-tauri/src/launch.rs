@@ -8,6 +8,8 @@ use std::path::PathBuf;
 pub struct Launch {
     /// The folder for everything that Newel keeps, instead of the platform's own (`--data DIR`).
     pub data: Option<PathBuf>,
+    /// Fill an empty data folder with the invented practice before the window opens (`--demo`).
+    pub demo: bool,
     /// Another window of Newel may run beside this one (`NEWEL_SECOND_INSTANCE=1`); tests need it.
     pub second_instance: bool,
     /// A WebDriver steers the window (`TAURI_WEBVIEW_AUTOMATION=true`): size and place are its own affair.
@@ -21,6 +23,7 @@ impl Launch {
         let is = |name: &str, value: &str| std::env::var_os(name).is_some_and(|found| found == value);
         Self {
             data: data_folder(std::env::args_os().skip(1)),
+            demo: std::env::args_os().skip(1).any(|argument| argument == "--demo"),
             second_instance: is("NEWEL_SECOND_INSTANCE", "1"),
             automated: is("TAURI_WEBVIEW_AUTOMATION", "true"),
         }

@@ -91,13 +91,17 @@ fn set_up<R: Runtime>(app: &mut App<R>, launch: &Launch) -> Result<(), Box<dyn s
     std::fs::create_dir_all(&data)
         .map_err(|reason| format!("{}: the data folder could not be made: {reason}", data.display()))?;
     let worker = Worker::start(data.clone()).map_err(|e| format!("{}: {e}", data.display()))?;
+    if launch.demo {
+        tauri::async_runtime::block_on(commands::fill_with_demo(&worker)).map_err(|e| e.message)?;
+    }
     app.manage(worker);
 
     #[cfg(desktop)]
     if !launch.automated {
         // A WebDriver sets the size itself, and a remembered one would come back over it.
         let remembered = data.join("window.json").to_string_lossy().into_owned();
-        app.handle().plugin(tauri_plugin_window_state::Builder::default().with_filename(remembered).build())?;
+        app.handle()
+            .plugin(tauri_plugin_window_state::Builder::default().with_filename(remembered).build())?;
     }
 
     let window = app.config().app.windows.first().cloned().ok_or("tauri.conf.json describes no window")?;

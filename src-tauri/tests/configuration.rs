@@ -10,7 +10,8 @@ fn configuration() -> Value {
 #[test]
 fn the_identifier_is_frozen() {
     assert_eq!(
-        configuration()["identifier"], "coach.newel.desktop",
+        configuration()["identifier"],
+        "coach.newel.desktop",
         "the identifier decides where people's data lies: a change would lose it from sight"
     );
 }
@@ -18,7 +19,8 @@ fn the_identifier_is_frozen() {
 #[test]
 fn the_page_may_reach_nothing_but_itself_and_the_commands() {
     let configuration = configuration();
-    let policy = configuration["app"]["security"]["csp"].as_object().expect("the policy lists its directives");
+    let policy =
+        configuration["app"]["security"]["csp"].as_object().expect("the policy lists its directives");
     for (directive, sources) in policy {
         for source in sources.as_str().expect("sources are one string").split_whitespace() {
             let local = matches!(source, "'none'" | "'self'" | "ipc:" | "http://ipc.localhost");
@@ -34,7 +36,11 @@ fn the_page_may_reach_nothing_but_itself_and_the_commands() {
 #[test]
 fn the_window_fits_a_small_phone() {
     let window = &configuration()["app"]["windows"][0];
-    let number = |field: &str| window[field].as_u64().unwrap_or_else(|| panic!("{field} is a number of CSS pixels"));
-    assert!(number("minWidth") <= 320 && number("minHeight") <= 480, "the smallest phones in use are 320 by 480");
+    let number =
+        |field: &str| window[field].as_u64().unwrap_or_else(|| panic!("{field} is a number of CSS pixels"));
+    assert!(
+        number("minWidth") <= 320 && number("minHeight") <= 480,
+        "the smallest phones in use are 320 by 480"
+    );
     assert_eq!((number("width"), number("height")), (1100, 800), "the size at first start");
 }

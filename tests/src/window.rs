@@ -18,6 +18,8 @@ use crate::{axe, place};
 const OPENING: Duration = Duration::from_secs(60);
 /// How long something may take to appear. A person would have given up long before.
 const PATIENCE: Duration = Duration::from_secs(10);
+/// How long what is there may take until it can be tapped: the longest movement on a screen is well under a second.
+const SETTLING: Duration = Duration::from_secs(2);
 /// How often the page is asked for it.
 const POLL: Duration = Duration::from_millis(20);
 
@@ -271,19 +273,30 @@ impl Window {
             == json!(true))
     }
 
-    /// Waits for an element and taps it, as a person does: it has to be visible and nothing may lie over it.
+    /// Waits for the first visible element of a selector and taps it, as a person does: nothing may lie over it. What is
+    /// just moving, or being drawn anew, is waited for.
     ///
     /// # Errors
-    /// If it does not appear in time or cannot be tapped.
+    /// If it does not appear in time or cannot be tapped; what lies over it is part of the reason.
     pub async fn click(&self, selector: &str) -> Result<()> {
-        self.find(selector).await?;
-        // Of several the one that is seen: a screen may hold another for another width.
-        for element in self.client.find_all(Locator::Css(selector)).await? {
-            if element.is_displayed().await? {
-                return element.click().await.with_context(|| format!("tapping {selector}"));
+        self.until(&format!("({VISIBLE})({}) !== undefined", json!(selector))).await?;
+        let end = tokio::time::Instant::now() + SETTLING;
+        loop {
+            let found =
+                self.run(&format!("return ({VISIBLE})(arguments[0]);"), vec![json!(selector)]).await?;
+            let reason = match reference(&found) {
+                Ok(element) => match Element::from_element_id(self.client.clone(), element).click().await {
+                    Ok(()) => return Ok(()),
+                    Err(reason) => kind(&reason),
+                },
+                Err(_) => "it is gone again".to_owned(),
+            };
+            if tokio::time::Instant::now() > end {
+                let place = self.run(WHAT_LIES_THERE, vec![json!(selector)]).await?;
+                bail!("tapping {selector}: {reason}. {place}");
             }
+            tokio::time::sleep(POLL).await;
         }
-        bail!("{selector} is there, but not to be seen")
     }
 
     /// Taps the button, link or radio label with exactly this text, as a person finds it.
@@ -295,6 +308,7 @@ impl Window {
             return [...document.querySelectorAll('button, a, label, summary, [role=button], [role=tab], [role=radio]')]
                 .filter((node) => same(node) && node.checkVisibility());";
         let end = tokio::time::Instant::now() + PATIENCE;
+        let settled = tokio::time::Instant::now() + SETTLING;
         loop {
             let found = self.run(script, vec![json!(text)]).await?;
             let found = found.as_array().cloned().unwrap_or_default();
@@ -302,7 +316,13 @@ impl Window {
             if let Some(element) = found.into_iter().next() {
                 let element: fantoccini::elements::ElementRef = reference(&element)?;
                 let element = Element::from_element_id(self.client.clone(), element);
-                return element.click().await.with_context(|| format!("tapping \"{text}\""));
+                match element.click().await {
+                    Ok(()) => return Ok(()),
+                    Err(reason) if tokio::time::Instant::now() > settled => {
+                        bail!("tapping \"{text}\": {}", kind(&reason))
+                    }
+                    Err(_) => {}
+                }
             }
             if tokio::time::Instant::now() > end {
                 let shown = self.run("return document.body.innerText;", Vec::new()).await?;
@@ -358,6 +378,27 @@ impl Window {
     /// The session itself, for what is not here.
     pub fn client(&self) -> &Client {
         &self.client
+    }
+}
+
+/// The first element of a selector that is drawn: a wide and a narrow layout may both hold one.
+const VISIBLE: &str =
+    "(selector) => [...document.querySelectorAll(selector)].find((node) => node.checkVisibility())";
+
+/// For an element that cannot be tapped: its place, and what a finger would meet there.
+const WHAT_LIES_THERE: &str = "const nodes = [...document.querySelectorAll(arguments[0])];
+    const node = nodes.find((node) => node.checkVisibility());
+    if (!node) return 'It is gone.';
+    const { left, top, width, height } = node.getBoundingClientRect();
+    const there = document.elementFromPoint(left + width / 2, top + height / 2);
+    return `It is at ${Math.round(left)}, ${Math.round(top)}, ${Math.round(width)} by ${Math.round(height)}, `
+        + `and there lies ${there ? there.outerHTML.slice(0, 200) : 'nothing'}`;";
+
+/// The W3C's name of what went wrong: WebKitWebDriver leaves the message empty.
+fn kind(reason: &fantoccini::error::CmdError) -> String {
+    match reason {
+        fantoccini::error::CmdError::Standard(told) => told.error.to_string(),
+        other => other.to_string(),
     }
 }
 

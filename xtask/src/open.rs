@@ -14,11 +14,12 @@ pub fn run(rest: &[&str]) -> Result<()> {
     }
     install::ready(For::Building)?;
     build::screens()?;
-    let window = build::window(&["newel"])?;
+    let window = build::window(&[])?;
     let data = repository().join("target/demo");
-    let mut arguments = vec!["--data".to_owned(), data.to_string_lossy().into_owned()];
+    let mut arguments = vec!["--demo".to_owned(), "--data".to_owned(), data.to_string_lossy().into_owned()];
     arguments.extend(rest.iter().map(|word| (*word).to_owned()));
-    program(&window.to_string_lossy(), &arguments).step("window is open")
+    program(&window.to_string_lossy(), &arguments)
+        .step("window (the first time, the demo's twelve weeks are made before it opens)")
 }
 
 /// The main job in the real window, without a display.
