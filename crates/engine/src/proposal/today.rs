@@ -369,7 +369,11 @@ impl Bench<'_> {
         let Some(next) = plan.loads.iter().find(|l| kg(l) > last_kg + 1e-9).cloned() else { return };
         let Some(w) = effective_load(place.variant, &next, self.body) else { return };
         let (mean, _) = tracker.reserve(&self.k, w, f64::from(plan.range.low()), j);
-        if said_room && mean >= case.effort.target - rules.number("load.target", "slack") {
+        // Where body mass is left out of the load the curve does not hold far from where she is: a
+        // doubled dumbbell is no doubled effort. There her answer alone decides, one load at a time.
+        let foreseen = place.variant.share.is_none()
+            || mean >= case.effort.target - rules.number("load.target", "slack");
+        if said_room && foreseen {
             plan.reasons = vec![
                 Reason::new(rules, ReasonCode::FindingUp, "load.first")
                     .with("load", Fact::Load(next.clone()))
