@@ -85,6 +85,11 @@ pub async fn opens(window: &Window, profile: &Value) -> Result<()> {
 /// # Errors
 /// If the way there is not in view.
 pub async fn changes_profile(window: &Window) -> Result<()> {
+    // A stop card shows nothing that leads away from it but the screens.
+    if window.has(&id("card-stop")).await? {
+        window.click(&id("nav-path")).await?;
+        window.find(&id("path")).await?;
+    }
     window.click(&id("profile")).await?;
     window.click(&id("profile-other")).await?;
     window.until("document.querySelector('[data-testid=\"start\"]')").await

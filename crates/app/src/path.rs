@@ -167,9 +167,10 @@ fn ladder_view(
     Some(LadderView {
         ladder: id.clone(),
         levels: ladder.levels.iter().map(|l| l.variants.iter().map(|v| v.id.clone()).collect()).collect(),
-        level: train.map(|t| t.level),
-        variant: train.map(|t| t.variant.clone()),
-        load: train.map(|t| t.load.clone()),
+        // While it rests she stands where she stood.
+        level: train.map(|t| t.level).or_else(|| bench.state.ladders.get(id)?.level),
+        variant: train.map(|t| t.variant.clone()).or_else(|| exposed.map(|e| e.variant.clone())),
+        load: train.map(|t| t.load.clone()).or_else(|| exposed.map(|e| e.load.clone())),
         held: bench.state.hold_on(id, ladder.region).is_some(),
         reasons: proposal.map(|p| p.reasons.all().to_vec()).unwrap_or_default(),
         trend,

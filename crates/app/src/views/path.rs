@@ -27,7 +27,7 @@ pub struct LadderView {
     pub ladder: LadderId,
     /// Each level's variants, easiest level first.
     pub levels: Vec<Vec<VariantId>>,
-    /// Level now, 0 for the easiest; `None` before the first exposure or while it rests.
+    /// Level now, 0 for the easiest; while it rests, where she stood; `None` before the first exposure.
     pub level: Option<u8>,
     /// Variant now.
     pub variant: Option<VariantId>,
