@@ -19,8 +19,17 @@ impl Album {
     async fn shows(&self, window: &Window, name: &str) -> Result<()> {
         for (size, device) in SIZES.into_iter().rev() {
             window.resize(size).await?;
-            // A card's way in is over, and the size has reached the page.
+            // A card's way in is over, and the new size has been laid out and painted.
             tokio::time::sleep(std::time::Duration::from_millis(350)).await;
+            window
+                .run(
+                    "window.painted = false;
+                     requestAnimationFrame(() => requestAnimationFrame(() => { window.painted = true; }));",
+                    Vec::new(),
+                )
+                .await?;
+            window.until("window.painted").await?;
+            tokio::time::sleep(std::time::Duration::from_millis(150)).await;
             let file = format!("{name}-{device}-{}.png", self.scheme.name());
             window.picture(self.folder.join(&file)).await?;
             println!("wrote target/screens/{file}");
