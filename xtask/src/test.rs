@@ -7,7 +7,7 @@ use anyhow::{Context, Result};
 use crate::generated::{self, Kind};
 use crate::install::{self, For};
 use crate::process::{cargo, npm, time};
-use crate::{build, draw_icons};
+use crate::{build, draw_icons, repository};
 
 type Step = (&'static str, fn() -> Result<()>);
 
@@ -24,7 +24,7 @@ const STEPS: &[Step] = &[
     ("bindings are fresh", || generated::check(Kind::Bindings, &["--workspace"])),
     ("schemas are fresh", || generated::check(Kind::Schemas, &[])),
     ("icons are fresh", || draw_icons(true)),
-    ("tests", || cargo(&["nextest", "run", "--workspace", "--no-fail-fast"]).step("tests")),
+    ("tests", tests),
     ("documentation tests", || {
         cargo(&["test", "--workspace", "--doc", "--quiet"]).step("documentation tests")
     }),
@@ -51,6 +51,13 @@ fn clippy() -> Result<()> {
     cargo(&["clippy", "--workspace", "--all-targets", "--", "-D", "warnings"]).step("clippy")?;
     cargo(&["clippy", "--package", "xtask", "--features", "icons", "--", "-D", "warnings"])
         .step("clippy of the icons")
+}
+
+/// The writers of the page's types are among the tests; here they write beside the build, and the repository is left alone.
+fn tests() -> Result<()> {
+    cargo(&["nextest", "run", "--workspace", "--no-fail-fast"])
+        .with("TS_RS_EXPORT_DIR", repository().join("target/bindings"))
+        .step("tests")
 }
 
 fn sum_up(taken: &[(&str, Duration)], stopped: Option<&str>, whole: Duration) {

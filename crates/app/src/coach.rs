@@ -30,8 +30,7 @@ const PROGRAMMES_JSON: &str = include_str!("../data/programmes.json");
 /// # Errors
 /// When the embedded data is broken; a test holds that it is not.
 pub fn built_in_programmes(books: &Books) -> Result<Vec<Programme>, AppError> {
-    let programmes: Vec<Programme> =
-        serde_json::from_str(PROGRAMMES_JSON).map_err(|_| AppError::Internal)?;
+    let programmes: Vec<Programme> = serde_json::from_str(PROGRAMMES_JSON).map_err(|_| AppError::Internal)?;
     for programme in &programmes {
         programme.check(&books.catalogue).map_err(|_| AppError::Internal)?;
     }
@@ -76,8 +75,7 @@ impl Profile {
             return Err(Refusal::NoSuchThing.into());
         }
         if known.plan.is_none() {
-            known.plan =
-                given.map(|programme| Plan { coach, sequence: 0, programme, starts: Vec::new() });
+            known.plan = given.map(|programme| Plan { coach, sequence: 0, programme, starts: Vec::new() });
         }
         Ok(known)
     }
@@ -113,8 +111,7 @@ impl Profile {
         let books = self.books();
         let known = self.client(person)?;
         let history = &known.history;
-        let ground =
-            newel_engine::ground::Ground::of(history, &books.catalogue, &books.rules, day, None);
+        let ground = newel_engine::ground::Ground::of(history, &books.catalogue, &books.rules, day, None);
         let intake = history.intake();
         let ladders = known
             .plan
@@ -340,10 +337,7 @@ impl Profile {
         // Most urgent first; among equals the one with more to see, then by name.
         queue.sort_by(|a, b| {
             let urge = |e: &DeskEntry| e.findings.iter().map(|f| f.urge).min();
-            urge(a)
-                .cmp(&urge(b))
-                .then(b.findings.len().cmp(&a.findings.len()))
-                .then(a.name.cmp(&b.name))
+            urge(a).cmp(&urge(b)).then(b.findings.len().cmp(&a.findings.len())).then(a.name.cmp(&b.name))
         });
         well.sort_by_key(|e| e.name.to_lowercase());
         Ok(DeskView { queue, well, taken_in })
@@ -423,12 +417,7 @@ impl Profile {
     }
 
     fn last_sent(&self, known: &Known) -> Option<DateTime<FixedOffset>> {
-        known
-            .records
-            .iter()
-            .filter(|r| matches!(r.payload, Payload::PlanSent { .. }))
-            .map(|r| r.at)
-            .max()
+        known.records.iter().filter(|r| matches!(r.payload, Payload::PlanSent { .. })).map(|r| r.at).max()
     }
 
     fn answers(
@@ -510,12 +499,7 @@ impl Profile {
             return Err(Refusal::NoSuchThing.into());
         }
         let note = note.trim().to_owned();
-        self.write(
-            Action::AnswerHold,
-            now,
-            person,
-            vec![Payload::HoldAnswered { hold, answer, note }],
-        )?;
+        self.write(Action::AnswerHold, now, person, vec![Payload::HoldAnswered { hold, answer, note }])?;
         self.client_view(now, person)
     }
 
@@ -534,9 +518,11 @@ impl Profile {
         let books = self.books();
         let ladder = books.catalogue.ladder(&form.start.ladder).ok_or(Refusal::NoSuchThing)?;
         let level_fits = form.start.level.is_none_or(|l| usize::from(l) < ladder.levels.len());
-        let variant_fits = form.start.variant.as_ref().is_none_or(|v| {
-            books.catalogue.place(v).is_some_and(|p| p.ladder.id == form.start.ladder)
-        });
+        let variant_fits = form
+            .start
+            .variant
+            .as_ref()
+            .is_none_or(|v| books.catalogue.place(v).is_some_and(|p| p.ladder.id == form.start.ladder));
         if !level_fits || !variant_fits {
             return Err(Refusal::OutOfRange.into());
         }
@@ -555,9 +541,8 @@ impl Profile {
         self.coach_only()?;
         let known = self.client(person)?;
         let given = self.given(person)?;
-        let programme = given
-            .or_else(|| known.plan.as_ref().map(|p| p.programme.clone()))
-            .ok_or(Refusal::NoPlan)?;
+        let programme =
+            given.or_else(|| known.plan.as_ref().map(|p| p.programme.clone())).ok_or(Refusal::NoPlan)?;
         let sent = known.records.iter().filter_map(|r| match &r.payload {
             Payload::PlanSent { sequence, .. } => Some(*sequence),
             _ => None,
@@ -604,9 +589,7 @@ impl Profile {
         let document = self.plan_document(now, person)?;
         let (name, sequence) = (document.person_name.clone(), document.sequence);
         let bytes = newel_exchange::write_plan(&document)?;
-        let path = path.unwrap_or_else(|| {
-            folder.join(format!("{}-plan-{sequence}.newel.json", slug(&name)))
-        });
+        let path = path.unwrap_or_else(|| folder.join(format!("{}-plan-{sequence}.newel.json", slug(&name))));
         let written = put(&path, &bytes, document.lines.len())?;
         let hash = hash_of(&String::from_utf8_lossy(&bytes));
         self.write(Action::SendPlan, now, person, vec![Payload::PlanSent { plan: hash, sequence }])?;

@@ -2,9 +2,7 @@
 
 use crate::error::{AppError, Refusal};
 use crate::profile::{Profile, plan_in, versions};
-use crate::views::{
-    ChosenFile, ErrorView, FileReport, GapView, Role, SendView, TakeInView, WrittenView,
-};
+use crate::views::{ChosenFile, ErrorView, FileReport, GapView, Role, SendView, TakeInView, WrittenView};
 use crate::words::Words;
 use chrono::{DateTime, FixedOffset};
 use newel_engine::ids::PersonId;
@@ -199,8 +197,7 @@ fn tell(report: &mut FileReport, done: &TakeInReport) {
     let number = |n: u64| u32::try_from(n).unwrap_or(u32::MAX);
     report.new = small(done.new);
     report.known = small(done.known);
-    report.gaps =
-        done.gaps.iter().map(|g| GapView { from: number(g.from), to: number(g.to) }).collect();
+    report.gaps = done.gaps.iter().map(|g| GapView { from: number(g.from), to: number(g.to) }).collect();
     let words = Words::english();
     for refused in &done.refused {
         let id = format!("take-in-refused-{}", refused.why.code());

@@ -137,7 +137,9 @@ impl Newel {
                 about: None,
             }));
         }
-        profiles.sort_by(|a, b| (a.demo, a.role == Role::Client, &a.name).cmp(&(b.demo, b.role == Role::Client, &b.name)));
+        profiles.sort_by(|a, b| {
+            (a.demo, a.role == Role::Client, &a.name).cmp(&(b.demo, b.role == Role::Client, &b.name))
+        });
         let open = self.open.as_ref().map(Profile::card).transpose()?;
         Ok(AppView { open, profiles, version: env!("CARGO_PKG_VERSION").to_owned() })
     }
@@ -193,11 +195,7 @@ impl Newel {
     ///
     /// # Errors
     /// When the file is no plan that can be used; nothing is made then.
-    pub fn profile_from_plan(
-        &mut self,
-        text: &str,
-        now: DateTime<FixedOffset>,
-    ) -> Result<AppView, AppError> {
+    pub fn profile_from_plan(&mut self, text: &str, now: DateTime<FixedOffset>) -> Result<AppView, AppError> {
         let plan = newel_exchange::read_plan(text.as_bytes())?;
         if let Some(programme) = &plan.programme {
             programme.check(&self.books.catalogue).map_err(|_| Refusal::UnusableProgramme)?;

@@ -35,10 +35,7 @@ impl Profile {
     pub fn path_view(&mut self, now: DateTime<FixedOffset>) -> Result<PathView, AppError> {
         let books = self.books();
         let known = self.own()?;
-        Ok(PathView {
-            ladders: ladders(known, &books, now.date_naive()),
-            sessions: sessions(known),
-        })
+        Ok(PathView { ladders: ladders(known, &books, now.date_naive()), sessions: sessions(known) })
     }
 
     /// The Kit screen.
@@ -75,11 +72,7 @@ impl Profile {
     ///
     /// # Errors
     /// When it is out of range.
-    pub fn body_mass_save(
-        &mut self,
-        now: DateTime<FixedOffset>,
-        mass: Weight,
-    ) -> Result<KitView, AppError> {
+    pub fn body_mass_save(&mut self, now: DateTime<FixedOffset>, mass: Weight) -> Result<KitView, AppError> {
         // Wide enough for any grown person, narrow enough to catch a slip of the unit.
         if !mass.is_plausible() || !(25.0..=350.0).contains(&mass.kg().0) {
             return Err(Refusal::OutOfRange.into());
@@ -150,20 +143,22 @@ fn ladder_view(
         .or_else(|| exposed.map(|e| &e.variant))
         .and_then(|v| books.catalogue.place(v))
         .and_then(|p| p.variant.group.clone());
-    let trend = group.and_then(|group| {
-        let days = bench.state.trend.get(&group)?;
-        let points = days
-            .iter()
-            .map(|d| {
-                let (kg, low, high) = d.one_rep_max;
-                let marked = known.history.runs.iter().filter(|r| r.day == d.day).any(|r| {
-                    r.marks.iter().any(|m| !m.taken_back && m.ladder.as_ref() == Some(id))
-                });
-                TrendPoint { day: d.day, kg: kg.0, low: low.0, high: high.0, marked }
-            })
-            .collect();
-        Some(TrendView { group, points })
-    });
+    let trend =
+        group.and_then(|group| {
+            let days = bench.state.trend.get(&group)?;
+            let points =
+                days.iter()
+                    .map(|d| {
+                        let (kg, low, high) = d.one_rep_max;
+                        let marked =
+                            known.history.runs.iter().filter(|r| r.day == d.day).any(|r| {
+                                r.marks.iter().any(|m| !m.taken_back && m.ladder.as_ref() == Some(id))
+                            });
+                        TrendPoint { day: d.day, kg: kg.0, low: low.0, high: high.0, marked }
+                    })
+                    .collect();
+            Some(TrendView { group, points })
+        });
     Some(LadderView {
         ladder: id.clone(),
         levels: ladder.levels.iter().map(|l| l.variants.iter().map(|v| v.id.clone()).collect()).collect(),

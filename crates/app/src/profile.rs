@@ -61,8 +61,7 @@ impl Known {
     /// As [`Known::of`] for more records, the first `known` of which stood here before. A plan file is
     /// long to read, so the one in force is kept where none came in since.
     fn grown(plan: Option<Plan>, records: Vec<Record>, known: usize) -> Self {
-        let came_in =
-            records.iter().skip(known).any(|r| matches!(r.payload, Payload::PlanTakenIn { .. }));
+        let came_in = records.iter().skip(known).any(|r| matches!(r.payload, Payload::PlanTakenIn { .. }));
         if came_in {
             return Self::of(records);
         }
@@ -301,9 +300,11 @@ impl Profile {
         let known = self.known(person)?;
         let mut at = record;
         for _ in 0..known.records.len() {
-            let next = known.records.iter().rev().find(|r| {
-                matches!(&r.payload, Payload::Correction { target, .. } if *target == at)
-            });
+            let next = known
+                .records
+                .iter()
+                .rev()
+                .find(|r| matches!(&r.payload, Payload::Correction { target, .. } if *target == at));
             match next {
                 Some(next) => at = next.id,
                 None => break,

@@ -37,7 +37,10 @@ pub(crate) fn session_of<'k>(known: &'k Known, run: &Run) -> Option<&'k PlanSess
     plan.programme.session(&run.planned.as_ref()?.2)
 }
 
-pub(crate) fn slot_of<'s>(session: &'s PlanSession, slot: &SlotId) -> Result<(&'s Block, &'s Slot), AppError> {
+pub(crate) fn slot_of<'s>(
+    session: &'s PlanSession,
+    slot: &SlotId,
+) -> Result<(&'s Block, &'s Slot), AppError> {
     session.slot(slot).ok_or_else(|| Refusal::NoSuchThing.into())
 }
 
@@ -156,11 +159,7 @@ impl Profile {
     ) -> Result<TrainView, AppError> {
         let symptoms = checked_symptoms(symptoms)?;
         self.own()?.history.run(run).ok_or(Refusal::NoSuchThing)?;
-        self.write_own(
-            Action::AnswerNextDay,
-            now,
-            vec![Payload::NextDayAnswer { run, answer, symptoms }],
-        )?;
+        self.write_own(Action::AnswerNextDay, now, vec![Payload::NextDayAnswer { run, answer, symptoms }])?;
         self.train_view(now)
     }
 
@@ -200,9 +199,10 @@ impl Profile {
                 Turn::Do(plan) if plan.variant == form.variant => plan.purpose,
                 Turn::Do(_) | Turn::Over(_) => Purpose::Work,
             };
-            let double = run.sets.iter().any(|e| {
-                e.set.slot == form.slot && e.set.round == round && e.set.side == form.side
-            });
+            let double = run
+                .sets
+                .iter()
+                .any(|e| e.set.slot == form.slot && e.set.round == round && e.set.side == form.side);
             Ok((place.ladder.id.clone(), purpose, double))
         })??;
         if double {
@@ -344,8 +344,8 @@ impl Profile {
     /// # Errors
     /// When no session is open.
     pub fn session_shorten(&mut self, now: DateTime<FixedOffset>, run: RunId) -> Result<TrainView, AppError> {
-        let left_out = self
-            .with_flow(run, |_, _, _, session, bench, flow| left_out_when_short(bench, session, flow))?;
+        let left_out =
+            self.with_flow(run, |_, _, _, session, bench, flow| left_out_when_short(bench, session, flow))?;
         if !left_out.is_empty() {
             let skips = left_out
                 .into_iter()
@@ -385,7 +385,12 @@ impl Profile {
         let payload = self.with_flow(run, |books, _, entry, _, _, flow| {
             // At rest the mark belongs to the ladder just done, else to the set in hand.
             let last = entry.sets.last().map(|e| {
-                (Some(e.set.slot.clone()), Some(e.set.ladder.clone()), Some(e.set.variant.clone()), Some(e.set.round))
+                (
+                    Some(e.set.slot.clone()),
+                    Some(e.set.ladder.clone()),
+                    Some(e.set.variant.clone()),
+                    Some(e.set.round),
+                )
             });
             let hand = flow.now.and_then(|i| {
                 let step = flow.steps.get(i).filter(|s| s.state == StepState::Now)?;
@@ -467,12 +472,7 @@ impl Profile {
         self.write_own(
             Action::EndSession,
             now,
-            vec![Payload::SessionEnded {
-                run: form.run,
-                effort: form.effort,
-                minutes: form.minutes,
-                note,
-            }],
+            vec![Payload::SessionEnded { run: form.run, effort: form.effort, minutes: form.minutes, note }],
         )?;
         self.train_view(now)
     }

@@ -90,7 +90,11 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
         of: u8::try_from(plan.programme.sessions.len()).unwrap_or(u8::MAX),
         programme: plan.programme.title.clone(),
         minutes: flow::minutes(&fresh, next),
-        blocks: next.blocks.iter().map(|b| block_view(books, b, |slot| shown(&proposal.slots, slot))).collect(),
+        blocks: next
+            .blocks
+            .iter()
+            .map(|b| block_view(books, b, |slot| shown(&proposal.slots, slot)))
+            .collect(),
         slots: proposal.slots,
         next_day: next_day(known, day),
         readiness: vec![Readiness::Usual, Readiness::Tired, Readiness::Unwell],
@@ -105,12 +109,8 @@ fn next_day(known: &Known, today: chrono::NaiveDate) -> Option<NextDayView> {
     if run.next_day.is_some() || !(1..=NEXT_DAY_DAYS).contains(&days) {
         return None;
     }
-    let marked = run
-        .marks
-        .iter()
-        .filter(|m| !m.taken_back)
-        .filter_map(|m| m.symptoms.last()?.kind.clone())
-        .collect();
+    let marked =
+        run.marks.iter().filter(|m| !m.taken_back).filter_map(|m| m.symptoms.last()?.kind.clone()).collect();
     Some(NextDayView { run: run.id, day: run.day, marked })
 }
 
@@ -219,10 +219,9 @@ fn session_view(
     let work = flow.now.and_then(|i| work_view(&flow, i, session, books));
     let opens = flow.now.and_then(|i| {
         let step = flow.steps.get(i)?;
-        let begun = flow
-            .steps
-            .iter()
-            .any(|s| s.block == step.block && matches!(s.state, flow::StepState::Done | flow::StepState::Skipped));
+        let begun = flow.steps.iter().any(|s| {
+            s.block == step.block && matches!(s.state, flow::StepState::Done | flow::StepState::Skipped)
+        });
         let block = session.blocks.get(step.block)?;
         (!begun).then(|| block_view(books, block, |slot| turn_prescription(&flow, run, slot)))
     });
@@ -345,8 +344,7 @@ fn logged(run: &Run, entry: &newel_engine::history::SetEntry) -> LoggedView {
         load: set.load.clone(),
         done,
         reserve: set.reserve,
-        as_planned: shown
-            .is_some_and(|p| p.variant == set.variant && p.load == set.load && p.target == done),
+        as_planned: shown.is_some_and(|p| p.variant == set.variant && p.load == set.load && p.target == done),
     }
 }
 
@@ -451,9 +449,7 @@ fn mark_reasons(bench: &Bench<'_>, mark: &Mark, verdict: Option<&Verdict>) -> Ve
         reason = reason.with("ladder", Fact::Ladder(ladder.clone()));
     }
     if code == ReasonCode::LevelDownSymptom {
-        reason = reason
-            .number("exposures", rules.number("level.back-up", "exposures"))
-            .number("clean", 0.0);
+        reason = reason.number("exposures", rules.number("level.back-up", "exposures")).number("clean", 0.0);
     }
     vec![reason]
 }

@@ -3,8 +3,8 @@
 
 use chrono::{DateTime, Duration, FixedOffset};
 use newel_app::views::{
-    ChosenFile, ClientForm, FinishForm, Follows, OverrideForm, Role, SessionView, SetForm, StepState, TrainState, TrainView,
-    WorkView,
+    ChosenFile, ClientForm, FinishForm, Follows, OverrideForm, Role, SessionView, SetForm, StepState,
+    TrainState, TrainView, WorkView,
 };
 use newel_app::{AppError, Newel, Refusal};
 use newel_engine::kit::{Dumbbell, Kit};
@@ -131,7 +131,9 @@ fn the_main_job_from_plan_to_answer() {
     let mut home = home();
     let now = at("2026-03-02T09:00:00+01:00");
     let client = home.client.profile().unwrap();
-    let TrainState::Ready(ready) = client.train_view(now).unwrap().state else { panic!("a session is ready") };
+    let TrainState::Ready(ready) = client.train_view(now).unwrap().state else {
+        panic!("a session is ready")
+    };
     assert!(ready.minutes >= 10, "an estimate in minutes, found {}", ready.minutes);
 
     let mut view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
@@ -190,10 +192,14 @@ fn a_restart_in_mid_session_goes_on_at_the_right_card() {
     let client = home.client.profile().unwrap();
     let view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
     let view = client.set_log(now + Duration::minutes(1), as_planned(&view)).unwrap();
-    let expected = (work(&view).slot.clone(), work(&view).round, session(&view).rest.clone().map(|r| r.until));
+    let expected =
+        (work(&view).slot.clone(), work(&view).round, session(&view).rest.clone().map(|r| r.until));
     let data = home.client.data().to_owned();
     // The power goes: nothing is closed in order, the next start opens the same files.
-    let lost = std::mem::replace(&mut home.client, Newel::open(tempfile::tempdir().unwrap().path().to_owned()).unwrap());
+    let lost = std::mem::replace(
+        &mut home.client,
+        Newel::open(tempfile::tempdir().unwrap().path().to_owned()).unwrap(),
+    );
     std::mem::forget(lost);
     let mut again = Newel::open(data).unwrap();
     let view = again.profile().unwrap().train_view(now + Duration::minutes(3)).unwrap();
@@ -277,7 +283,13 @@ fn a_red_flag_closes_training_until_a_clearance() {
     assert_eq!(coach.desk_view(later).unwrap().queue[0].findings[0].code, "red-flag");
     let person = home.person;
     coach
-        .clearance_add(later, person, "Midwife at the clinic", later.date_naive(), "Seen, all well, may train")
+        .clearance_add(
+            later,
+            person,
+            "Midwife at the clinic",
+            later.date_naive(),
+            "Seen, all well, may train",
+        )
         .unwrap();
     let plan = coach.plan_write(&folder, None, later, person).unwrap();
     let text = std::fs::read_to_string(plan.path).unwrap();
@@ -338,7 +350,8 @@ fn a_hold_is_answered_by_the_coach_and_the_ladder_comes_back() {
     let story = coach.client_view(clock, person).unwrap();
     assert_eq!(story.holds.len(), 1);
     let hold = story.holds[0].hold;
-    let answered = coach.hold_answer(clock, person, hold, HoldAnswer::GoOn, "Seen by her physiotherapist").unwrap();
+    let answered =
+        coach.hold_answer(clock, person, hold, HoldAnswer::GoOn, "Seen by her physiotherapist").unwrap();
     assert!(answered.holds.is_empty());
     let squat = answered.next.unwrap().slots.into_iter().find(|p| p.ladder.as_str() == "hinge");
     assert!(squat.is_none_or(|p| matches!(p.outcome, Outcome::Train(_))), "the lower body is open again");
@@ -375,7 +388,8 @@ fn the_short_version_keeps_the_first_round_and_pausing_loses_nothing() {
     assert!(!session(&view).changed.is_empty(), "what check-in changed is said");
     let all = session(&view).steps.len();
     let short = client.session_shorten(now, session(&view).run).unwrap();
-    let left = session(&short).steps.iter().filter(|s| matches!(s.state, StepState::Now | StepState::Ahead)).count();
+    let left =
+        session(&short).steps.iter().filter(|s| matches!(s.state, StepState::Now | StepState::Ahead)).count();
     assert!(left > 0 && left < all, "{left} of {all} are left");
     assert_eq!(work(&short).round, 1);
 }

@@ -115,9 +115,9 @@ async fn coach(window: &Window, album: &Album, profiles: &[Value], _data: &Path)
     album.shows(window, "desk").await?;
     let desk = job::ask(window, "desk_view", json!({})).await?;
     let queue = desk["queue"].as_array().cloned().unwrap_or_default();
-    let with_hold = queue.iter().find(|e| {
-        e["findings"].as_array().is_some_and(|f| f.iter().any(|f| f["code"] == "hold-waits"))
-    });
+    let with_hold = queue
+        .iter()
+        .find(|e| e["findings"].as_array().is_some_and(|f| f.iter().any(|f| f["code"] == "hold-waits")));
     let entry = with_hold.or(queue.first()).context("somebody is on the Desk")?;
     let person = entry["person"].as_str().unwrap_or_default();
     window.resize(LAPTOP).await?;

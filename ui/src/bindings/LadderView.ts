@@ -18,7 +18,7 @@ ladder: LadderId,
  */
 levels: Array<Array<VariantId>>, 
 /**
- * Level now, 0 for the easiest; `None` before the first exposure or while it rests.
+ * Level now, 0 for the easiest; while it rests, where she stood; `None` before the first exposure.
  */
 level: number | null, 
 /**
