@@ -38,6 +38,18 @@ pub fn write(kind: Kind) -> Result<()> {
 
 /// `scope` says which packages are compiled with which features, and so what is there already; the outcome is the same.
 fn write_with(kind: Kind, scope: &[&str]) -> Result<()> {
+    // Compiled first: only then is the folder emptied, and for a moment.
+    match kind {
+        Kind::Bindings => {
+            let mut arguments = vec!["test", "--quiet", "--lib", "--no-run"];
+            arguments.extend(scope);
+            cargo(&arguments).step("building the writers of the page's types")?;
+        }
+        Kind::Schemas => {
+            cargo(&["build", "--quiet", "--package", "newel-exchange", "--example", "schemas"])
+                .step("building the writer of the files' schemas")?;
+        }
+    }
     let folder = repository().join(kind.folder());
     for file in files(&folder)?.into_keys() {
         std::fs::remove_file(folder.join(file))?;
