@@ -366,9 +366,12 @@ fn mark_view(bench: &Bench<'_>, session: Option<&PlanSession>, run: &Run, mark: 
     let effects = bench.state.effects.get(&run.id);
     let verdict = effects.and_then(|e| e.verdicts.get(&mark.record));
     let class = verdict.map_or(Class::Drop, |v| v.class);
-    let symptom = mark.symptoms.last().or(mark.confirmed.last()).cloned().unwrap_or_else(|| {
-        newel_engine::record::Symptom { kind: None, amount: None, place: None, words: None }
-    });
+    let symptom = mark
+        .symptoms
+        .last()
+        .or(mark.confirmed.last())
+        .cloned()
+        .unwrap_or(newel_engine::record::Symptom { kind: None, amount: None, place: None, words: None });
     MarkView {
         mark: mark.record,
         at: mark.at,
@@ -381,7 +384,7 @@ fn mark_view(bench: &Bench<'_>, session: Option<&PlanSession>, run: &Run, mark: 
         ends_set: verdict.is_some_and(|v| v.ends_set),
         follows: follows(bench, session, mark, verdict),
         reasons: mark_reasons(bench, mark, verdict),
-        can_withdraw: !mark.taken_back && !(class == Class::Red && run.ended.is_some()),
+        can_withdraw: !(mark.taken_back || class == Class::Red && run.ended.is_some()),
     }
 }
 

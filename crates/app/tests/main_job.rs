@@ -1,6 +1,8 @@
 //! The main job over the use cases, as the window does it: the coach writes, the client trains, marks a
 //! symptom in mid-set, reads what comes next, sends her log; the coach takes it in, reads and answers.
 
+#![allow(clippy::unwrap_used, reason = "a test says what it expects by unwrapping it")]
+
 use chrono::{DateTime, Duration, FixedOffset};
 use newel_app::views::{
     ChosenFile, ClientForm, FinishForm, Follows, OverrideForm, Role, SessionView, SetForm, StepState,

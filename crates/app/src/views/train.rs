@@ -27,6 +27,7 @@ pub struct TrainView {
 }
 
 /// What is in hand.
+#[allow(clippy::large_enum_variant, reason = "one is made for each call and sent at once")]
 #[derive(Clone, Debug, Serialize, TS)]
 #[serde(tag = "state", rename_all = "snake_case")]
 #[ts(export)]

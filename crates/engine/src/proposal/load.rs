@@ -373,10 +373,13 @@ impl LoadCase<'_> {
         let too_hard = nothing_qualifies && !self.passes_mean(tracker, w);
 
         let at_top = exposures.last().and_then(|e| e.last).filter(|l| l.count >= self.range.high());
-        // No next load that is permitted and holds.
-        let gap = at_top.is_some_and(|l| {
-            l.reserve_at_least(self.effort.target + self.number("load.kit-gap", "over_target"), false)
-        }) && bounds.lay_off.is_none()
+        // No next load that is permitted and holds. After a symptom, when the load is capped, a set does
+        // not grow beyond its range instead.
+        let gap = self.cap.is_none()
+            && at_top.is_some_and(|l| {
+                l.reserve_at_least(self.effort.target + self.number("load.kit-gap", "over_target"), false)
+            })
+            && bounds.lay_off.is_none()
             && (kg(&load) - kg(&last.load)).abs() <= EPS;
         let more = if gap { self.number("load.kit-gap", "more_reps") as u16 } else { 0 };
 
