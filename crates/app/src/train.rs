@@ -140,7 +140,7 @@ impl Profile {
             inputs: inputs_hash(&lines, &plan, &made_by, day, run),
             known: streams,
             versions: made_by,
-            result: Box::new(result),
+            result: result.into(),
         };
         self.write_own(Action::StartSession, now, vec![started, shown])?;
         Ok(())

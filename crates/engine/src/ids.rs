@@ -1,8 +1,10 @@
-//! Names of things. A slug is short, lower-case and stable: it stands in logs for ever.
+//! Names of things. A slug is short, lower-case and stable: it stands in logs for ever. Its text is shared and not
+//! copied: a history names the same few hundred of them tens of thousands of times.
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::fmt;
+use std::sync::Arc;
 use ts_rs::TS;
 use uuid::Uuid;
 
@@ -10,8 +12,9 @@ macro_rules! slug {
     ($(#[$doc:meta])* $name:ident) => {
         $(#[$doc])*
         #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema, TS)]
-        #[ts(export)]
-        pub struct $name(pub String);
+        #[ts(export, as = "String")]
+        #[schemars(with = "String")]
+        pub struct $name(pub Arc<str>);
 
         impl $name {
             /// The slug as text.
@@ -23,7 +26,13 @@ macro_rules! slug {
 
         impl From<&str> for $name {
             fn from(text: &str) -> Self {
-                Self(text.to_owned())
+                Self(text.into())
+            }
+        }
+
+        impl From<String> for $name {
+            fn from(text: String) -> Self {
+                Self(text.into())
             }
         }
 

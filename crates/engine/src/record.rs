@@ -15,6 +15,7 @@ use crate::units::Weight;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use std::sync::Arc;
 use ts_rs::TS;
 
 /// The schema version that this program writes.
@@ -290,7 +291,7 @@ pub enum Payload {
         /// Versions of engine, catalogue and rule pack.
         versions: Versions,
         /// The result.
-        result: Box<SessionProposal>,
+        result: Arc<SessionProposal>,
     },
     /// A set was done.
     SetDone(SetDone),

@@ -16,6 +16,7 @@ use crate::stage::Stage;
 use crate::units::Kg;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use resolve::{Resolved, Standing};
+use std::sync::Arc;
 
 /// A set that stands.
 #[derive(Clone, Debug, PartialEq)]
@@ -121,7 +122,7 @@ pub struct Run {
     /// Check-in.
     pub check_in: Option<CheckIn>,
     /// What was proposed.
-    pub shown: Option<SessionProposal>,
+    pub shown: Option<Arc<SessionProposal>>,
     /// Sets in order of logging.
     pub sets: Vec<SetEntry>,
     /// Sets left out.
@@ -352,7 +353,7 @@ impl History {
             Payload::ProposalShown { run, result, .. } => {
                 let entry = self.run_mut(*run, record);
                 // The first one is what the session was begun with.
-                entry.shown.get_or_insert_with(|| (**result).clone());
+                entry.shown.get_or_insert_with(|| Arc::clone(result));
             }
             Payload::SetDone(_) => {
                 // Of two corrections side by side the stricter holds: fewer reps to failure.

@@ -108,7 +108,7 @@ pub fn programme_of(slots: Vec<Slot>, rounds: u8) -> Programme {
     let blocks = slots
         .into_iter()
         .map(|s| Block {
-            id: BlockId(format!("block-{}", s.id)),
+            id: BlockId::from(format!("block-{}", s.id)),
             form: BlockForm::StraightSets,
             rounds,
             rest_seconds: 60,
@@ -305,7 +305,7 @@ impl Story {
             inputs: String::new(),
             known: Vec::new(),
             versions,
-            result: Box::new(result),
+            result: result.into(),
         })
     }
 

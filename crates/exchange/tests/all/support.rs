@@ -194,7 +194,7 @@ fn of_the_phone() -> Vec<Payload> {
             inputs: "ab".repeat(32),
             known: vec![(PHONE, 9), (LAPTOP, 3)],
             versions: versions(),
-            result: Box::new(proposal()),
+            result: proposal().into(),
         },
         Payload::SetDone(set(0)),
         Payload::OptionChosen { run: RUN, slot: "a1".into(), variant: "row-band".into() },

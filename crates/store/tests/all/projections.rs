@@ -51,13 +51,13 @@ fn a_session_is_told_with_its_sets_its_marks_and_its_end() {
     assert_eq!((sets[4].record, sets[4].amends, sets[4].reps), (correction, Some(first), 8));
 
     let marks = phone.marks(NOOR).unwrap();
-    let told: Vec<_> = marks.iter().map(|m| (m.source, m.nth, m.symptom.clone().unwrap().0)).collect();
+    let told: Vec<_> = marks.iter().map(|m| (m.source, m.nth, m.symptom.clone().unwrap())).collect();
     assert_eq!(
         told,
         [
-            (MarkSource::CheckIn, 0, "heaviness".to_owned()),
-            (MarkSource::CheckIn, 1, "leak-effort".to_owned()),
-            (MarkSource::Mark, 0, "joint-pain".to_owned())
+            (MarkSource::CheckIn, 0, "heaviness".into()),
+            (MarkSource::CheckIn, 1, "leak-effort".into()),
+            (MarkSource::Mark, 0, "joint-pain".into())
         ]
     );
     assert_eq!((marks[2].record, marks[2].amount), (mark, Some(SymptomAmount::Pain(4))));
