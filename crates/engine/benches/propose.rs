@@ -1,5 +1,5 @@
 //! How long the next session takes to work out: six slots, two years of records with 3,000 sets, replayed
-//! whole each time, as the app does when a session begins.
+//! whole, and by a ledger that is kept up with what is written.
 
 // A bench stands with the tests and unwraps as they do; it has nothing to document.
 #![allow(clippy::unwrap_used, missing_docs, dead_code)]
@@ -8,6 +8,7 @@
 mod story;
 
 use criterion::{Criterion, criterion_group, criterion_main};
+use newel_engine::ledger::Ledger;
 use newel_engine::proposal::Outcome;
 use newel_engine::record::{Payload, SetDone, Side};
 use std::hint::black_box;
@@ -69,7 +70,27 @@ fn two_years() -> Story {
 fn propose(c: &mut Criterion) {
     let s = two_years();
     println!("{} records", s.records.len());
+    let session = &s.programme.sessions[0];
     c.bench_function("propose six slots after two years", |b| b.iter(|| black_box(s.proposal())));
+
+    let kept = Ledger::of(&s.catalogue, &s.rules, &s.starts, &s.records);
+    c.bench_function("propose six slots from a kept ledger", |b| {
+        b.iter(|| black_box(kept.bench(&s.programme, s.today(), None).propose(session)));
+    });
+    // The last record is taken in, and the session proposed.
+    let (last, before) = s.records.split_last().unwrap();
+    let kept = Ledger::of(&s.catalogue, &s.rules, &s.starts, before);
+    c.bench_function("take in a record and propose six slots", |b| {
+        b.iter_batched(
+            || kept.clone(),
+            |mut ledger| {
+                ledger.add(last.clone());
+                black_box(ledger.bench(&s.programme, s.today(), None).propose(session));
+                ledger
+            },
+            criterion::BatchSize::LargeInput,
+        );
+    });
 }
 
 criterion_group! {

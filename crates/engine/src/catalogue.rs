@@ -7,6 +7,8 @@ use crate::kit::{Load, Thing};
 use crate::units::Kg;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+use std::sync::OnceLock;
 use ts_rs::TS;
 
 /// The embedded catalogue.
@@ -22,6 +24,19 @@ pub struct Catalogue {
     pub groups: Vec<StrengthGroup>,
     /// Ladders.
     pub ladders: Vec<Ladder>,
+    /// Where each variant stands, worked out when it is first asked for.
+    #[serde(skip)]
+    index: Index,
+}
+
+/// Ladder, level and place in the level by variant. It tells nothing of its own, so all are equal.
+#[derive(Clone, Debug, Default)]
+struct Index(OnceLock<BTreeMap<VariantId, [usize; 3]>>);
+
+impl PartialEq for Index {
+    fn eq(&self, _: &Self) -> bool {
+        true
+    }
 }
 
 /// Variants that share one strength state.
@@ -299,11 +314,21 @@ impl Catalogue {
     /// A variant by id, with its place.
     #[must_use]
     pub fn place(&self, id: &VariantId) -> Option<Place<'_>> {
-        self.ladders.iter().find_map(|ladder| {
-            ladder.levels.iter().enumerate().find_map(|(level, l)| {
-                l.variants.iter().find(|v| &v.id == id).map(|variant| Place { ladder, level, variant })
-            })
-        })
+        let index = self.index.0.get_or_init(|| {
+            let mut index = BTreeMap::new();
+            for (l, ladder) in self.ladders.iter().enumerate() {
+                for (level, at) in ladder.levels.iter().enumerate() {
+                    for (v, variant) in at.variants.iter().enumerate() {
+                        index.entry(variant.id.clone()).or_insert([l, level, v]);
+                    }
+                }
+            }
+            index
+        });
+        let [ladder, level, variant] = *index.get(id)?;
+        let ladder = self.ladders.get(ladder)?;
+        let variant = ladder.levels.get(level)?.variants.get(variant).filter(|v| v.id == *id)?;
+        Some(Place { ladder, level, variant })
     }
 
     /// Every variant with its place, in order.
@@ -321,7 +346,7 @@ impl Catalogue {
     /// # Errors
     /// Names the first thing that is wrong.
     pub fn check(&self) -> Result<(), CatalogueError> {
-        use std::collections::{BTreeMap, BTreeSet};
+        use std::collections::BTreeSet;
         let wrong = |text: String| Err(CatalogueError::Inconsistent(text));
         let mut seen = BTreeSet::new();
         let mut sides: BTreeMap<&GroupId, bool> = BTreeMap::new();

@@ -3,6 +3,7 @@
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use std::borrow::Borrow;
 use std::fmt;
 use std::sync::Arc;
 use ts_rs::TS;
@@ -75,6 +76,14 @@ slug!(
     /// A rule of the rule pack, e.g. `load.step`.
     RuleId
 );
+
+// A rule is looked up by its name in the code, often.
+impl Borrow<str> for RuleId {
+    fn borrow(&self) -> &str {
+        &self.0
+    }
+}
+
 slug!(
     /// A symptom kind of the rule pack, e.g. `heaviness`.
     SymptomId

@@ -10,6 +10,7 @@ pub mod ground;
 pub mod history;
 pub mod ids;
 pub mod kit;
+pub mod ledger;
 pub mod programme;
 pub mod proposal;
 pub mod reason;

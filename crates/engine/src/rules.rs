@@ -350,7 +350,7 @@ impl RulePack {
     /// A rule by id.
     #[must_use]
     pub fn rule(&self, id: &str) -> Option<&Rule> {
-        self.rules.get(&RuleId::from(id))
+        self.rules.get(id)
     }
 
     /// A number of a rule. Every name that the engine asks for is checked when the pack is read, so a

@@ -216,6 +216,17 @@ pub struct Cleared {
     pub said: String,
 }
 
+/// Lengths of the lists of a history.
+#[derive(Clone, Copy, Debug, Default)]
+pub(crate) struct Extent([usize; 12]);
+
+impl Extent {
+    /// How many runs.
+    pub(crate) fn runs(self) -> usize {
+        self.0[0]
+    }
+}
+
 /// What happened and what is known about one person. Built from records alone.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct History {
@@ -249,24 +260,79 @@ impl History {
     /// Reads the records of one person. Their order of arrival does not matter.
     #[must_use]
     pub fn of(records: &[Record]) -> Self {
-        let resolved = Resolved::of(records);
         let mut history = Self::default();
+        history.append(records);
+        history
+    }
+
+    /// Takes in records that all come after what is here: of runs that are not yet begun, and facts of
+    /// later. [`crate::ledger::Ledger`] sees to it.
+    pub(crate) fn append(&mut self, records: &[Record]) {
+        let settled = self.runs.len();
+        let resolved = Resolved::of(records);
         // An answer of the next day is taken last: its session may stand later in the order when a
         // clock was set back.
         let (answers, rest): (Vec<_>, Vec<_>) =
             resolved.entries.iter().partition(|s| matches!(s.record.payload, Payload::NextDayAnswer { .. }));
         for standing in rest {
-            history.take(standing);
+            self.take(standing);
         }
         for standing in answers {
-            history.take_next_day(standing);
+            self.take_next_day(standing);
         }
-        history.runs.sort_by_key(|r| (r.started, r.id));
+        self.runs[settled..].sort_by_key(|r| (r.started, r.id));
         // Body mass is frozen per session: the last one recorded before it began.
-        for run in &mut history.runs {
-            run.body_mass = history.masses.iter().filter(|m| m.at <= run.started).map(|m| m.what).next_back();
+        for run in &mut self.runs[settled..] {
+            run.body_mass = self.masses.iter().filter(|m| m.at <= run.started).map(|m| m.what).next_back();
         }
-        history
+    }
+
+    /// How much of each list there is.
+    pub(crate) fn extent(&self) -> Extent {
+        Extent([
+            self.runs.len(),
+            self.profiles.len(),
+            self.stages.len(),
+            self.intakes.len(),
+            self.kits.len(),
+            self.restrictions.len(),
+            self.hold_replies.len(),
+            self.clearances.len(),
+            self.overrides.len(),
+            self.ten_reps.len(),
+            self.masses.len(),
+            self.words.len(),
+        ])
+    }
+
+    /// Leaves no more of each list than it held at some time.
+    pub(crate) fn cut_back(&mut self, to: Extent) {
+        let [
+            runs,
+            profiles,
+            stages,
+            intakes,
+            kits,
+            restrictions,
+            hold_replies,
+            clearances,
+            overrides,
+            ten_reps,
+            masses,
+            words,
+        ] = to.0;
+        self.runs.truncate(runs);
+        self.profiles.truncate(profiles);
+        self.stages.truncate(stages);
+        self.intakes.truncate(intakes);
+        self.kits.truncate(kits);
+        self.restrictions.truncate(restrictions);
+        self.hold_replies.truncate(hold_replies);
+        self.clearances.truncate(clearances);
+        self.overrides.truncate(overrides);
+        self.ten_reps.truncate(ten_reps);
+        self.masses.truncate(masses);
+        self.words.truncate(words);
     }
 
     /// Stage as last recorded.
@@ -290,7 +356,7 @@ impl History {
     /// A run by id.
     #[must_use]
     pub fn run(&self, id: RunId) -> Option<&Run> {
-        self.runs.iter().find(|r| r.id == id)
+        self.runs.iter().rfind(|r| r.id == id)
     }
 
     fn run_mut(&mut self, id: RunId, record: &Record) -> &mut Run {
@@ -302,7 +368,8 @@ impl History {
     /// The run, begun with this record if it is not known (a gap in the log): what it says still counts.
     fn run_mut_keeping_start(&mut self, id: RunId, record: &Record) -> &mut Run {
         let at = record.at;
-        let index = self.runs.iter().position(|r| r.id == id).unwrap_or_else(|| {
+        // Most records belong to the latest run.
+        let index = self.runs.iter().rposition(|r| r.id == id).unwrap_or_else(|| {
             self.runs.push(Run {
                 id,
                 started: at,

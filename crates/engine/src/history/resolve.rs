@@ -86,13 +86,13 @@ impl<'a> Resolved<'a> {
     /// taken back. The order in which the records arrive does not matter; a record twice counts once.
     #[must_use]
     pub fn of(records: &'a [Record]) -> Self {
-        let mut unique: BTreeMap<RecordId, &'a Record> = BTreeMap::new();
-        for record in records {
-            unique.entry(record.id).or_insert(record);
-        }
+        let mut unique: Vec<&'a Record> = records.iter().collect();
+        // Stable: of one id with two contents (named elsewhere) the one that came first counts.
+        unique.sort_by_key(|r| r.id);
+        unique.dedup_by_key(|r| r.id);
         // Each run begins with its earliest record; that instant orders all of them.
         let mut starts: BTreeMap<RunId, DateTime<Utc>> = BTreeMap::new();
-        for record in unique.values() {
+        for record in &unique {
             if let Some(run) = run_of(&record.payload) {
                 let at = record.at.with_timezone(&Utc);
                 starts.entry(run).and_modify(|s| *s = (*s).min(at)).or_insert(at);
@@ -102,8 +102,8 @@ impl<'a> Resolved<'a> {
             let at = run_of(&record.payload).and_then(|run| starts.get(&run).copied());
             (at.unwrap_or_else(|| record.at.with_timezone(&Utc)), record.device, record.seq)
         };
-        let mut ordered: Vec<&'a Record> = unique.values().copied().collect();
-        ordered.sort_by_key(|r| key(r));
+        let mut ordered = unique;
+        ordered.sort_by_cached_key(|r| key(r));
 
         // The first end seals; ending a session again does not open it.
         let mut ended: BTreeMap<RunId, Key> = BTreeMap::new();
@@ -174,6 +174,9 @@ fn leaves_of<'a>(
     withdrawn: &BTreeMap<RecordId, Key>,
     until: Option<Key>,
 ) -> Vec<&'a Payload> {
+    if !corrections.contains_key(&record.id) {
+        return vec![&record.payload];
+    }
     let mut found: Vec<(Key, &'a Payload)> = Vec::new();
     let tree = Tree { corrections, withdrawn, until };
     tree.collect(record, &record.payload, &mut BTreeSet::new(), &mut found);

@@ -64,7 +64,12 @@ impl<'a> Bench<'a> {
             starts: inputs.starts,
             day: inputs.day,
         };
-        let state = State::of(inputs.history, frame);
+        Self::with(inputs, State::of(inputs.history, frame))
+    }
+
+    /// Lays the ground for a day with a state that is folded already, from the same inputs.
+    #[must_use]
+    pub fn with(inputs: Inputs<'a>, state: State) -> Self {
         // What the coach set before a birth or a loss is of before it.
         let overrides = inputs.history.overrides.iter();
         let later = overrides.filter(|o| !state.is_before_fresh(o.at.date_naive()));

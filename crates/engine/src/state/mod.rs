@@ -234,7 +234,7 @@ pub struct TrendDay {
 }
 
 /// Where she stands.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct State {
     /// Strength by group.
     pub trackers: BTreeMap<GroupId, Tracker>,
@@ -286,25 +286,11 @@ impl State {
     /// Folds a history.
     #[must_use]
     pub fn of(history: &History, frame: Frame<'_>) -> Self {
-        let k = Constants::of(frame.rules);
-        let mut state = Self::default();
-        let mut stages = history.stages.iter().peekable();
-        let mut stage: Option<&Stage> = None;
-        let mut answered = BTreeSet::new();
+        let mut fold = Fold::default();
         for run in &history.runs {
-            while let Some(next) = stages.next_if(|s| s.at <= run.started) {
-                state.enter_stage(stage, &next.what);
-                stage = Some(&next.what);
-            }
-            state.take_replies(history, Some(run.started), run.day, &mut answered);
-            state.take_run(history, run, frame, &k);
+            fold.take(history, run, frame);
         }
-        for next in stages {
-            state.enter_stage(stage, &next.what);
-            stage = Some(&next.what);
-        }
-        state.take_replies(history, None, frame.day, &mut answered);
-        state
+        fold.finish(history, frame)
     }
 
     /// Red flags that wait for a clearance.
@@ -437,6 +423,40 @@ impl State {
             .filter(|o| o.at <= at && !self.is_before_fresh(o.at.date_naive()))
             .map(|o| o.what.0.clone());
         frame.starts.iter().cloned().chain(later).collect()
+    }
+}
+
+/// A history folded up to some run.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Fold {
+    state: State,
+    /// How many of the stages recorded are entered.
+    stages: usize,
+    /// Answers to holds that are taken, by their place.
+    answered: BTreeSet<usize>,
+}
+
+impl Fold {
+    /// Takes the next run in order.
+    pub(crate) fn take(&mut self, history: &History, run: &Run, frame: Frame<'_>) {
+        self.enter_stages(history, Some(run.started));
+        self.state.take_replies(history, Some(run.started), run.day, &mut self.answered);
+        self.state.take_run(history, run, frame, &Constants::of(frame.rules));
+    }
+
+    /// What was said after the last run, up to the day that the state is wanted for.
+    pub(crate) fn finish(mut self, history: &History, frame: Frame<'_>) -> State {
+        self.enter_stages(history, None);
+        self.state.take_replies(history, None, frame.day, &mut self.answered);
+        self.state
+    }
+
+    fn enter_stages(&mut self, history: &History, until: Option<DateTime<FixedOffset>>) {
+        while let Some(next) = history.stages.get(self.stages).filter(|s| until.is_none_or(|u| s.at <= u)) {
+            let before = self.stages.checked_sub(1).and_then(|i| history.stages.get(i)).map(|s| &s.what);
+            self.state.enter_stage(before, &next.what);
+            self.stages += 1;
+        }
     }
 }
 

@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used)]
 
 mod ground;
+mod ledger;
 mod levels;
 mod loads;
 mod log;
