@@ -4,6 +4,8 @@
 reason-start-coach = { $load }: the load your coach set to start with.
 reason-start-answer = { $load }: from your answer to “ten reps with what?”. The first set decides.
 reason-start-lightest = { $load }: first time, so the lightest. The first set decides.
+reason-start-group = { $load }: you held { $last_load } with “{ $last_variant }”, and this starts somewhat lighter. The first set decides.
+reason-unforeseen = { $exposures } times running the top of the range left plenty, so { $load } is tried. The first set decides.
 reason-coach-start = Step { $level }: where your coach lets you start.
 reason-coach-set = Set by your coach: { $note }
 reason-load-same = { $last_reps ->
@@ -36,7 +38,10 @@ reason-body-only = { $last_reps ->
 }
 reason-step-bound = At most { $percent } % above the heaviest load that went as planned in the last four weeks.
 reason-big-step = { $load } is a bigger step in your kit. It is open because the top of the range went well.
-reason-kit-gap = The next load in your kit is too big a step, so up to { $more } more reps first.
+reason-kit-gap = { $heavier ->
+        [0] Your kit makes nothing heavier here, so up to { $more } more reps.
+       *[other] The next load in your kit is too big a step, so up to { $more } more reps first.
+    }
 reason-nothing-lighter = { $load } is the lightest your kit makes here.
 reason-lay-off = { $days } days since last time: at most { $percent } % of the load then.
 reason-level-up = Step { $level }: the step below went well { $exposures } times running.

@@ -4,7 +4,6 @@
 //! real engine proposes, through the same use cases and the same door for records as the window. From
 //! one seed and one day it is the same to the byte.
 
-mod bodies;
 mod cast;
 mod folder;
 mod part;

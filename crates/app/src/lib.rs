@@ -12,6 +12,7 @@ pub mod outside;
 pub mod path;
 pub mod profile;
 pub mod replay;
+pub mod simulate;
 pub mod train;
 pub mod train_view;
 pub mod views;

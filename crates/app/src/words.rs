@@ -78,8 +78,8 @@ impl Words {
         for (name, fact) in &reason.facts {
             args.set(name.clone(), self.value(fact));
         }
-        self.say_with(&format!("reason-{}", reason.code.slug()), &args)
-            .unwrap_or_else(|| reason.code.slug().to_owned())
+        let said = self.say_with(&format!("reason-{}", reason.code.slug()), &args);
+        said.map_or_else(|| reason.code.slug().to_owned(), as_sentence)
     }
 
     /// The sentence of a finding of the Desk.
@@ -152,6 +152,15 @@ pub fn load_text(load: &Load) -> String {
         }
         Load::Bands { bands: list } => bands(list),
         Load::Assist { bands: list } => format!("helped by {}", bands(list)),
+    }
+}
+
+/// A sentence may begin with a value, such as the name of a band: its first letter is written large.
+fn as_sentence(text: String) -> String {
+    let mut letters = text.chars();
+    match letters.next() {
+        Some(first) if first.is_lowercase() => first.to_uppercase().chain(letters).collect(),
+        Some(_) | None => text,
     }
 }
 

@@ -7,6 +7,7 @@ mod demo;
 mod files;
 mod say;
 mod session;
+mod simulate;
 
 use chrono::NaiveDate;
 use clap::{Parser, Subcommand};
@@ -80,6 +81,30 @@ enum Command {
         #[arg(long, default_value_t = newel_app::demo::SEED)]
         seed: u64,
     },
+    /// Take synthetic clients through weeks of training, and measure how the engine serves them beside an oracle
+    Simulate {
+        /// Clients of each scenario
+        #[arg(long, default_value_t = 200)]
+        clients: u64,
+        /// Weeks
+        #[arg(long, default_value_t = 12)]
+        weeks: u32,
+        /// Seed
+        #[arg(long, default_value_t = 1)]
+        seed: u64,
+        /// One scenario; all of them if left out
+        #[arg(long, value_parser = clap::builder::PossibleValuesParser::new(simulate::names()))]
+        scenario: Option<String>,
+        /// Try another number in a rule; may be given more than once
+        #[arg(long = "try", value_name = "RULE:NUMBER=VALUE", value_parser = simulate::number)]
+        try_numbers: Vec<(String, String, f64)>,
+        /// Draw how the first scenario's load settles, as SVG
+        #[arg(long, value_name = "FILE")]
+        figure: Option<PathBuf>,
+        /// Write JSON
+        #[arg(long)]
+        json: bool,
+    },
     /// Make every proposal of a database again and compare it with the one that was shown
     Replay {
         /// The database
@@ -114,6 +139,10 @@ fn run(command: Command) -> Result<End, AppError> {
         Command::Review { db, on, json } => session::review(&db, on, json),
         Command::Check { files } => Ok(files::check(&files)),
         Command::Demo { folder, on, seed } => demo::demo(&folder, on, seed),
+        Command::Simulate { clients, weeks, seed, scenario, try_numbers, figure, json } => {
+            let asked = newel_app::simulate::Simulation { clients, weeks, seed, scenario, try_numbers };
+            simulate::simulate(&asked, figure.as_deref(), json)
+        }
         Command::Replay { db } => session::replay(&db),
     }
 }

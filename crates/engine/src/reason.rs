@@ -40,6 +40,10 @@ codes! {
     StartAnswer = "start-answer",
     /// First time on this ladder: the easiest option and the lightest load.
     StartLightest = "start-lightest",
+    /// First time with this variant: somewhat less than was held with another one of its group.
+    StartGroup = "start-group",
+    /// The next load of her kit, earned where the model cannot foresee it.
+    Unforeseen = "unforeseen",
     /// The coach's start level.
     CoachStart = "coach-start",
     /// The coach set level, variant or load, with a note.

@@ -360,6 +360,14 @@ impl RulePack {
         self.rule(rule).and_then(|r| r.numbers.get(name)).copied().unwrap_or(f64::NAN)
     }
 
+    /// The pack with one number changed, to try what it would do; `None` if there is no such number.
+    #[must_use]
+    pub fn with_number(&self, rule: &str, name: &str, value: f64) -> Option<Self> {
+        let mut pack = self.clone();
+        *pack.rules.get_mut(rule)?.numbers.get_mut(name)? = value;
+        Some(pack)
+    }
+
     /// All rules.
     pub fn rules(&self) -> impl Iterator<Item = &Rule> {
         self.rules.values()
@@ -449,6 +457,11 @@ const NUMBERS_USED: &[(&str, &str)] = &[
     ("load.lay-off", "more_reserve"),
     ("load.first", "finding_sets"),
     ("load.first", "finding_from_week"),
+    ("load.first", "share_of_group"),
+    ("load.unforeseen", "exposures"),
+    ("load.unforeseen", "over_target"),
+    ("load.unforeseen", "most_times"),
+    ("load.unforeseen", "most_of_body"),
     ("load.lighter-now", "chance"),
     ("load.kit-gap", "over_target"),
     ("load.kit-gap", "more_reps"),

@@ -1,6 +1,5 @@
 //! One session of an invented client, set by set: what the card would show, and what she makes of it.
 
-use super::bodies;
 use super::part::{Felt, Morning, Part};
 use crate::error::{AppError, Refusal};
 use crate::newel::Books;
@@ -11,7 +10,7 @@ use newel_engine::flow::{Flow, Step, StepState};
 use newel_engine::ids::{RunId, SlotId};
 use newel_engine::proposal::{Gate, SetPlan, Target};
 use newel_engine::record::{Payload, Purpose, Readiness, Reserve, SetDone, Side, SkipWhy, Symptom};
-use newel_engine::simulate::{Answer, Client};
+use newel_engine::simulate::{Answer, Client, bodies};
 use newel_engine::strength::effective_load;
 use newel_engine::units::Kg;
 use newel_store::Action;

@@ -2,7 +2,7 @@
 
 use crate::catalogue::Pattern;
 use crate::ground::Ground;
-use crate::programme::{Block, Dose};
+use crate::programme::{Amount, Block, Dose};
 use crate::reason::{Fact, Reason, ReasonCode};
 use crate::record::Readiness;
 use crate::stage::StageOn;
@@ -49,7 +49,10 @@ pub fn effort(
         };
         if least > target {
             target = least;
-            reasons.push(by(ReasonCode::StageEffort).number("target", target));
+            // Of a timed set nobody is asked what was left.
+            if matches!(dose.amount, Amount::Reps { .. }) {
+                reasons.push(by(ReasonCode::StageEffort).number("target", target));
+            }
         }
         least_floor = rule.least_floor;
         if let Some(most) = rule.most_sets

@@ -2,9 +2,10 @@
 
 use super::effort::Effort;
 use super::types::Target;
-use crate::catalogue::Place;
+use crate::catalogue::{Place, Region};
 use crate::ground::Ground;
 use crate::history::History;
+use crate::ids::{GroupId, VariantId};
 use crate::kit::Load;
 use crate::programme::{Amount, Start};
 use crate::reason::{Fact, Reason, ReasonCode};
@@ -12,6 +13,7 @@ use crate::record::Purpose;
 use crate::state::{Exposure, LastSet, State, VariantUse, start_for};
 use crate::strength::{Constants, Tracker, effective_load};
 use crate::units::Kg;
+use std::collections::BTreeMap;
 
 /// Loads are told apart by more than this, in kg; float noise is far below it.
 const EPS: f64 = 1e-9;
@@ -35,8 +37,8 @@ pub struct LoadCase<'a> {
     pub range: Amount,
     /// Effort today.
     pub effort: &'a Effort,
-    /// Sets of the same group before this slot today.
-    pub earlier_sets: u32,
+    /// Sets of each group before this slot today.
+    pub earlier: &'a BTreeMap<GroupId, u32>,
     /// Never heavier than this external load.
     pub cap: Option<Kg>,
     /// Reps stay at the bottom of the range.
@@ -54,6 +56,8 @@ pub struct Pick {
     pub load: Load,
     /// Reps or seconds.
     pub target: Target,
+    /// Reps in reserve aimed at.
+    pub aim: f64,
     /// What the sets are for.
     pub purpose: Purpose,
     /// Why.
@@ -87,24 +91,34 @@ impl LoadCase<'_> {
     }
 
     /// Mean reserve in the middle set and chance of falling under the floor in the last one.
-    fn outlook(&self, tracker: &Tracker, load: Kg, reps: f64) -> (f64, f64) {
+    fn outlook(&self, place: &Place<'_>, tracker: &Tracker, load: Kg, reps: f64) -> (f64, f64) {
         let n = f64::from(self.effort.sets.max(1));
-        let j = f64::from(self.earlier_sets);
+        let earlier = place.variant.group.as_ref().and_then(|g| self.earlier.get(g)).copied().unwrap_or(0);
+        let j = f64::from(earlier);
         let (mean, _) = tracker.reserve(self.k, load, reps, j + (n - 1.0) / 2.0);
         let risk = tracker.chance_below(self.k, load, reps, j + n - 1.0, self.effort.floor);
         (mean, risk)
     }
 
-    fn passes_mean(&self, tracker: &Tracker, load: Kg) -> bool {
-        let (mean, _) = self.outlook(tracker, load, f64::from(self.range.low()));
-        mean >= self.effort.target - self.number("load.target", "slack")
+    fn passes_mean(&self, place: &Place<'_>, tracker: &Tracker, load: Kg, aim: f64) -> bool {
+        let (mean, _) = self.outlook(place, tracker, load, f64::from(self.range.low()));
+        mean >= aim - self.number("load.target", "slack")
+    }
+
+    /// True if a load passes the mean test and the test of the floor, both at the bottom of the range.
+    fn holds(&self, place: &Place<'_>, tracker: &Tracker, load: &Load) -> bool {
+        effective_load(place.variant, load, self.body).is_some_and(|w| {
+            let (_, risk) = self.outlook(place, tracker, w, f64::from(self.range.low()));
+            self.passes_mean(place, tracker, w, self.effort.target)
+                && risk <= self.number("load.target", "alpha")
+        })
     }
 
     /// True if a load passes the mean test, or nothing is known to predict it with.
     #[must_use]
     pub fn start_passes(&self, place: &Place<'_>, load: &Load) -> bool {
         match (self.tracker(place), effective_load(place.variant, load, self.body)) {
-            (Some(tracker), Some(w)) => self.passes_mean(&tracker, w),
+            (Some(tracker), Some(w)) => self.passes_mean(place, &tracker, w, self.effort.target),
             (None, _) | (_, None) => true,
         }
     }
@@ -158,8 +172,28 @@ impl LoadCase<'_> {
             let reason = why(ReasonCode::StartAnswer, &load);
             return Some((load, reason));
         }
+        if let Some((load, last)) = self.from_group(place, &loads) {
+            let reason = why(ReasonCode::StartGroup, &load)
+                .with("last_variant", Fact::Variant(last.0))
+                .with("last_load", Fact::Load(last.1));
+            return Some((load, reason));
+        }
         let reason = why(ReasonCode::StartLightest, &lightest);
         Some((lightest, reason))
+    }
+
+    /// A start for a variant whose group is known from another one: somewhat less than was held there, and no more
+    /// than passes the tests. With what was held.
+    fn from_group(&self, place: &Place<'_>, loads: &[Load]) -> Option<(Load, (VariantId, Load))> {
+        let group = place.variant.group.as_ref().filter(|_| self.finding_allowed())?;
+        let tracker = self.tracker(place)?;
+        let last = self.state.held.get(group)?;
+        let held = self.ground.catalogue.place(&last.0)?.variant.external(&last.1).0;
+        let most = held * self.number("load.first", "share_of_group");
+        let load = loads
+            .iter()
+            .rfind(|l| place.variant.external(l).0 <= most + EPS && self.holds(place, &tracker, l))?;
+        Some((load.clone(), last.clone()))
     }
 
     /// True if her kit makes the variant with a load that is not above the cap.
@@ -189,7 +223,10 @@ impl LoadCase<'_> {
     pub fn pick(&self, place: &Place<'_>) -> Option<Pick> {
         let uses = self.state.variants.get(&place.variant.id).map_or(&[][..], Vec::as_slice);
         let Some(last) = uses.last() else { return self.first(place) };
-        if let Some(load) = self.coach_load {
+        // A load of another make, say one weight where a pair is held, tells nothing of this variant.
+        let same_make =
+            |l: &&Load| self.ground.loads(place.variant).first().is_some_and(|own| l.is_same_make(own));
+        if let Some(load) = self.coach_load.filter(same_make) {
             return self.by_coach(place, load);
         }
         let exposures: Vec<&Exposure> = self
@@ -221,6 +258,7 @@ impl LoadCase<'_> {
         Some(Pick {
             load,
             target: self.as_target(self.range.low()),
+            aim: self.effort.target,
             purpose: if finding { Purpose::Find } else { Purpose::Work },
             reasons: vec![reason],
             too_hard: false,
@@ -244,6 +282,7 @@ impl LoadCase<'_> {
         Some(Pick {
             load,
             target: self.as_target(self.range.low()),
+            aim: self.effort.target,
             purpose: Purpose::Work,
             reasons: vec![reason],
             too_hard: false,
@@ -316,15 +355,15 @@ impl LoadCase<'_> {
             bound = bound.min(cap.0);
         }
         let permitted: Vec<Load> = all.iter().filter(|l| kg(l) <= bound + EPS).cloned().collect();
-        let nothing_to_take_off = lay_off.is_some()
-            && (last_kg <= 0.0 || permitted.is_empty())
-            && (last_kg <= 0.0 || all.first().is_some_and(|l| kg(l) >= last_kg - EPS));
+        // Her kit makes nothing that light, or nothing can be taken off a body.
+        let nothing_to_take_off = lay_off.is_some() && (last_kg <= 0.0 || permitted.is_empty());
         Bounds {
             permitted: if permitted.is_empty() { all.iter().take(1).cloned().collect() } else { permitted },
             all,
             step,
             lay_off: lay_off.map(|share| (away, share)),
             nothing_to_take_off,
+            fell_short,
         }
     }
 
@@ -355,22 +394,25 @@ impl LoadCase<'_> {
     ) -> Option<Pick> {
         let bounds = self.within_bounds(place, uses, last, exposures);
         let alpha = self.number("load.target", "alpha");
-        let bottom = f64::from(self.range.low());
-        let qualifies = |load: &Load| {
-            effective_load(place.variant, load, self.body).is_some_and(|w| {
-                let (_, risk) = self.outlook(tracker, w, bottom);
-                self.passes_mean(tracker, w) && risk <= alpha
-            })
-        };
-        let heaviest = bounds.permitted.iter().rfind(|l| qualifies(l)).cloned();
-        let beyond = bounds.all.iter().rfind(|l| qualifies(l)).cloned();
+        let heaviest = bounds.permitted.iter().rfind(|l| self.holds(place, tracker, l)).cloned();
+        let beyond = bounds.all.iter().rfind(|l| self.holds(place, tracker, l)).cloned();
         let kg = |l: &Load| place.variant.external(l).0;
+        if heaviest.as_ref().is_none_or(|l| kg(l) <= kg(&last.load) + EPS)
+            && let Some(pick) = self.unforeseen(place, &bounds, last, exposures)
+        {
+            return Some(pick);
+        }
         let (load, nothing_qualifies) = match heaviest {
             Some(load) => (load, false),
             None => (bounds.all.first()?.clone(), true),
         };
         let w = effective_load(place.variant, &load, self.body)?;
-        let too_hard = nothing_qualifies && !self.passes_mean(tracker, w);
+        let mut aim = self.effort.target;
+        if bounds.nothing_to_take_off {
+            aim += self.number("load.lay-off", "more_reserve");
+        }
+        let too_hard =
+            (nothing_qualifies || bounds.nothing_to_take_off) && !self.passes_mean(place, tracker, w, aim);
 
         let at_top = exposures.last().and_then(|e| e.last).filter(|l| l.count >= self.range.high());
         // No next load that is permitted and holds. After a symptom, when the load is capped, a set does
@@ -383,11 +425,7 @@ impl LoadCase<'_> {
             && (kg(&load) - kg(&last.load)).abs() <= EPS;
         let more = if gap { self.number("load.kit-gap", "more_reps") as u16 } else { 0 };
 
-        let mut goal = self.effort.target;
         let hold_bottom = self.bottom_only || bounds.nothing_to_take_off;
-        if bounds.nothing_to_take_off {
-            goal += self.number("load.lay-off", "more_reserve");
-        }
         let high = if hold_bottom {
             self.range.low()
         } else {
@@ -396,17 +434,17 @@ impl LoadCase<'_> {
         let mut reps = self.range.low();
         let mut best = f64::INFINITY;
         for r in self.range.low()..=high {
-            let (mean, risk) = self.outlook(tracker, w, f64::from(r));
+            let (mean, risk) = self.outlook(place, tracker, w, f64::from(r));
             if self.effort.careful && r > self.range.low() && risk > alpha {
                 break;
             }
-            let distance = libm::fabs(mean - goal);
+            let distance = libm::fabs(mean - aim);
             if distance < best {
                 best = distance;
                 reps = r;
             }
         }
-        let (expected, _) = self.outlook(tracker, w, f64::from(reps));
+        let (expected, _) = self.outlook(place, tracker, w, f64::from(reps));
 
         let mut reasons = Vec::new();
         let moved = kg(&load) - kg(&last.load);
@@ -424,7 +462,7 @@ impl LoadCase<'_> {
             .with("variant", Fact::Variant(place.variant.id.clone()))
             .with("load", Fact::Load(load.clone()))
             .with("last_load", Fact::Load(last.load.clone()))
-            .number("target", self.effort.target)
+            .number("target", aim)
             .number("reps", f64::from(reps))
             .number("expected", round_tenth(expected));
         main = with_last(main, exposures.last().and_then(|e| e.last).as_ref());
@@ -445,6 +483,7 @@ impl LoadCase<'_> {
             );
         } else if let Some(beyond) = beyond
             && kg(&beyond) > kg(&load) + EPS
+            && bounds.step.as_ref() != Some(&load)
         {
             reasons.push(
                 Reason::new(self.rules(), ReasonCode::StepBound, "load.step")
@@ -459,10 +498,74 @@ impl LoadCase<'_> {
         }
         if more > 0 {
             reasons.push(
-                Reason::new(self.rules(), ReasonCode::KitGap, "load.kit-gap").number("more", f64::from(more)),
+                Reason::new(self.rules(), ReasonCode::KitGap, "load.kit-gap")
+                    .number("more", f64::from(more))
+                    .number(
+                        "heavier",
+                        f64::from(u8::from(bounds.all.iter().any(|l| kg(l) > kg(&load) + EPS))),
+                    ),
             );
         }
-        Some(Pick { load, target: Target::Reps(reps), purpose: Purpose::Work, reasons, too_hard, gap })
+        Some(Pick { load, target: Target::Reps(reps), aim, purpose: Purpose::Work, reasons, too_hard, gap })
+    }
+
+    /// A step that the model cannot foresee. Where body mass moves along that has no published share, twice the
+    /// dumbbell is nowhere near twice the load, and the mean test would hold her on it for ever. There two exposures
+    /// running at the top of the range with much in reserve earn the next load of her kit, as a first exposure does:
+    /// the first set decides. Not a load more than doubled, and no more of her body mass than the rule allows.
+    fn unforeseen(
+        &self,
+        place: &Place<'_>,
+        bounds: &Bounds,
+        last: &VariantUse,
+        exposures: &[&Exposure],
+    ) -> Option<Pick> {
+        let held_back =
+            self.cap.is_some() || self.bottom_only || bounds.lay_off.is_some() || bounds.fell_short;
+        if held_back || place.variant.share.is_some() || place.ladder.region != Region::Lower {
+            return None;
+        }
+        let kg = |l: &Load| place.variant.external(l).0;
+        let last_kg = kg(&last.load);
+        let more = self.number("load.unforeseen", "over_target");
+        let wanted = self.number("load.unforeseen", "exposures");
+        let running = exposures
+            .iter()
+            .rev()
+            .take_while(|e| {
+                e.symptom_free
+                    && kg(&e.load) >= last_kg - EPS
+                    && e.last.is_some_and(|l| {
+                        l.count >= self.range.high() && l.reserve_at_least(self.effort.target + more, false)
+                    })
+            })
+            .count();
+        if (running as f64) < wanted {
+            return None;
+        }
+        let most = (last_kg * self.number("load.unforeseen", "most_times"))
+            .min(last_kg + self.body.0 * self.number("load.unforeseen", "most_of_body"));
+        let next = bounds.all.iter().find(|l| kg(l) > last_kg + EPS).filter(|l| kg(l) <= most + EPS)?.clone();
+        let low = self.range.low();
+        let mut main = Reason::new(self.rules(), ReasonCode::LoadUp, "load.unforeseen")
+            .with("variant", Fact::Variant(place.variant.id.clone()))
+            .with("load", Fact::Load(next.clone()))
+            .with("last_load", Fact::Load(last.load.clone()))
+            .number("target", self.effort.target)
+            .number("reps", f64::from(low));
+        main = with_last(main, exposures.last().and_then(|e| e.last).as_ref());
+        let by_feel = Reason::new(self.rules(), ReasonCode::Unforeseen, "load.unforeseen")
+            .with("load", Fact::Load(next.clone()))
+            .number("exposures", wanted);
+        Some(Pick {
+            load: next,
+            target: Target::Reps(low),
+            aim: self.effort.target,
+            purpose: if self.finding_allowed() { Purpose::Find } else { Purpose::Work },
+            reasons: vec![main, by_feel],
+            too_hard: false,
+            gap: false,
+        })
     }
 
     /// Rep-only and timed variants, and loads without a state: reps or seconds move, then the load.
@@ -510,10 +613,19 @@ impl LoadCase<'_> {
                 }
             }
             Some(set) => set.count.saturating_sub(step).clamp(low, high),
-            None => low,
+            // The last planned round was left out: as far as she came, neither more nor less.
+            None => exposures
+                .last()
+                .filter(|e| e.symptom_free)
+                .and_then(|e| e.count)
+                .map_or(low, |count| count.clamp(low, high)),
         };
         let lay_off = bounds.lay_off.is_some();
         let count = if self.bottom_only || lay_off { low } else { count };
+        let mut aim = self.effort.target;
+        if bounds.nothing_to_take_off {
+            aim += self.number("load.lay-off", "more_reserve");
+        }
         let unloaded = matches!(load, Load::Nothing);
         let code = if unloaded {
             ReasonCode::BodyOnly
@@ -528,7 +640,7 @@ impl LoadCase<'_> {
             .with("variant", Fact::Variant(place.variant.id.clone()))
             .with("load", Fact::Load(load.clone()))
             .with("last_load", Fact::Load(last.load.clone()))
-            .number("target", self.effort.target)
+            .number("target", aim)
             .number("reps", f64::from(count));
         main = with_last(main, done.as_ref());
         let mut reasons = vec![main];
@@ -542,6 +654,7 @@ impl LoadCase<'_> {
         Some(Pick {
             load,
             target: self.as_target(count),
+            aim,
             purpose: Purpose::Work,
             reasons,
             too_hard: false,
@@ -556,6 +669,7 @@ struct Bounds {
     step: Option<Load>,
     lay_off: Option<(f64, f64)>,
     nothing_to_take_off: bool,
+    fell_short: bool,
 }
 
 /// Adds what was done last: `last_reps` is 0 and `last_reserve` -1 where it is not known.

@@ -7,12 +7,12 @@ use super::types::{Gate, Offer, Outcome, Prescription, Proposal, SessionProposal
 use crate::catalogue::{Catalogue, Ladder, Place};
 use crate::ground::Ground;
 use crate::history::{History, Run};
-use crate::ids::RunId;
+use crate::ids::{GroupId, RunId};
 use crate::programme::{Amount, Block, PlanSession, Programme, Slot, Start};
 use crate::reason::{Fact, Reason, ReasonCode, Reasons};
 use crate::record::{Purpose, Readiness};
 use crate::rules::{RulePack, Scope};
-use crate::state::{Frame, Hold, State};
+use crate::state::{Frame, Hold, State, working_rounds};
 use crate::strength::Constants;
 use crate::units::Kg;
 use chrono::NaiveDate;
@@ -147,7 +147,7 @@ impl<'a> Bench<'a> {
         let gate = self.gate();
         let mut slots = Vec::new();
         if gate == Gate::Open {
-            let mut earlier: BTreeMap<String, u32> = BTreeMap::new();
+            let mut earlier = self.earlier_today();
             for (block, slot) in session.slots() {
                 slots.push(self.propose_slot(block, slot, &mut earlier));
             }
@@ -160,6 +160,18 @@ impl<'a> Bench<'a> {
             gate,
             slots,
         }
+    }
+
+    /// Sets of each group done today in other runs than the one in hand.
+    fn earlier_today(&self) -> BTreeMap<GroupId, u32> {
+        let mut earlier: BTreeMap<GroupId, u32> = BTreeMap::new();
+        let others = self.inputs.history.runs.iter().rev().take_while(|r| r.day >= self.inputs.day);
+        for run in others.filter(|r| r.day == self.inputs.day && Some(r.id) != self.inputs.run) {
+            for (group, sets) in working_rounds(run, self.inputs.catalogue) {
+                *earlier.entry(group).or_insert(0) += sets;
+            }
+        }
+        earlier
     }
 
     fn rest(&self, slot: &Slot, reasons: Reasons) -> Proposal {
@@ -203,7 +215,12 @@ impl<'a> Bench<'a> {
 
     /// The case of a load for a slot.
     #[must_use]
-    pub fn case<'s>(&'s self, range: Amount, effort: &'s Effort, earlier_sets: u32) -> LoadCase<'s> {
+    pub fn case<'s>(
+        &'s self,
+        range: Amount,
+        effort: &'s Effort,
+        earlier: &'s BTreeMap<GroupId, u32>,
+    ) -> LoadCase<'s> {
         LoadCase {
             ground: &self.ground,
             history: self.inputs.history,
@@ -213,7 +230,7 @@ impl<'a> Bench<'a> {
             k: &self.k,
             range,
             effort,
-            earlier_sets,
+            earlier,
             cap: None,
             bottom_only: false,
             more_reps: 0,
@@ -221,7 +238,7 @@ impl<'a> Bench<'a> {
         }
     }
 
-    fn propose_slot(&self, block: &Block, slot: &Slot, earlier: &mut BTreeMap<String, u32>) -> Proposal {
+    fn propose_slot(&self, block: &Block, slot: &Slot, earlier: &mut BTreeMap<GroupId, u32>) -> Proposal {
         let rules = self.inputs.rules;
         let nothing = || {
             Reason::new(rules, ReasonCode::NothingAllowed, "kit.has")
@@ -240,7 +257,8 @@ impl<'a> Bench<'a> {
         let effort = self.effort(block, slot, ladder);
         let ladder_state = self.state.ladders.get(&ladder.id);
         let coach = self.fresh_override(ladder);
-        let base = self.case(slot.dose.amount, &effort, 0);
+        let before = earlier.clone();
+        let base = self.case(slot.dose.amount, &effort, &before);
         let coach_variant = self.coach_variant(ladder, coach);
         let coach_level = self.coach_level(ladder, coach);
         let mut pick = level_today(&base, ladder_state, &open, coach_level, coach_variant);
@@ -262,7 +280,7 @@ impl<'a> Bench<'a> {
             }) else {
                 break;
             };
-            let case = self.case_for(&base, &pick, &place, coach, earlier);
+            let case = self.case_for(&base, &pick, &place, coach);
             let Some(load) = case.pick(&place) else { break };
             let lower = open
                 .iter()
@@ -297,7 +315,7 @@ impl<'a> Bench<'a> {
         reasons.extend(effort.reasons.clone());
         let cue = self.cue_from_last(&slot.ladder, &mut reasons);
         if let Some(group) = &place.variant.group {
-            *earlier.entry(group.to_string()).or_insert(0) += u32::from(effort.sets);
+            *earlier.entry(group.clone()).or_insert(0) += u32::from(effort.sets);
         }
         let options = self.offers(&base, &pick, &open, &place);
         let prescription = Prescription {
@@ -308,7 +326,7 @@ impl<'a> Bench<'a> {
             sets: effort.sets,
             target: load.target,
             range: slot.dose.amount,
-            reserve: matches!(slot.dose.amount, Amount::Reps { .. }).then_some(effort.target),
+            reserve: matches!(slot.dose.amount, Amount::Reps { .. }).then_some(load.aim),
             floor: effort.floor,
             purpose,
             options,
@@ -328,15 +346,12 @@ impl<'a> Bench<'a> {
         pick: &LevelPick,
         place: &Place<'_>,
         coach: Option<(&'s Start, &'s str)>,
-        earlier: &BTreeMap<String, u32>,
     ) -> LoadCase<'s> {
-        let sets = place.variant.group.as_ref().and_then(|g| earlier.get(g.as_str())).copied().unwrap_or(0);
         let coach_load = coach.and_then(|(s, _)| {
             let fits = s.variant.as_ref().is_none_or(|v| *v == place.variant.id);
             s.load.as_ref().filter(|_| fits)
         });
         LoadCase {
-            earlier_sets: sets,
             cap: pick.cap,
             bottom_only: pick.bottom_only,
             more_reps: pick.more_reps,

@@ -7,7 +7,7 @@ use super::session::Bench;
 use super::types::{Offer, Prescription, Target};
 use crate::catalogue::{Place, Region};
 use crate::history::SetEntry;
-use crate::ids::SlotId;
+use crate::ids::{GroupId, SlotId};
 use crate::kit::Load;
 use crate::programme::{Amount, Block, Slot};
 use crate::reason::{Fact, Reason, ReasonCode};
@@ -15,6 +15,8 @@ use crate::record::{Purpose, Reserve, SetDone};
 use crate::state::{Effects, LadderEffect, LadderState};
 use crate::strength::{Tracker, effective_load};
 use crate::units::Kg;
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
 
 /// The set in hand.
 #[derive(Clone, Debug, PartialEq)]
@@ -144,9 +146,12 @@ impl Bench<'_> {
         // After a symptom, today or before, no option is heavier than what was shown or held.
         let guarded = dropped || shown_after_symptom;
         let cap = Self::heaviest_held(shown, &done, self).filter(|_| guarded);
-        let earlier = place.variant.group.as_ref().map_or(0, |g| self.state.sets_of_day(g, self.inputs.day));
+        let today = |(group, (on, sets)): (&GroupId, &(NaiveDate, u32))| {
+            (*on == self.inputs.day).then(|| (group.clone(), *sets))
+        };
+        let earlier: BTreeMap<GroupId, u32> = self.state.rounds.iter().filter_map(today).collect();
         let base =
-            LoadCase { ground: &ground, cap, bottom_only, ..self.case(slot.dose.amount, &effort, earlier) };
+            LoadCase { ground: &ground, cap, bottom_only, ..self.case(slot.dose.amount, &effort, &earlier) };
         if !base.can_keep_to_cap(&place) {
             // Nothing light enough here: the nearest below that has something.
             let light = |l: usize| {
@@ -169,6 +174,7 @@ impl Bench<'_> {
             Pick {
                 load: shown.load.clone(),
                 target: shown.target,
+                aim: effort.target,
                 purpose: shown.purpose,
                 reasons: Vec::new(),
                 too_hard: false,
@@ -319,12 +325,21 @@ impl Bench<'_> {
             self.find(plan, place, done, case, (tracker, j));
         }
         let reps = f64::from(plan.target.count());
-        let risk = effective_load(place.variant, &plan.load, self.body)
-            .map(|w| tracker.chance_below(&self.k, w, reps, j, shown.floor));
+        let at = |load: &Load| effective_load(place.variant, load, self.body);
+        let risk = at(&plan.load).map(|w| tracker.chance_below(&self.k, w, reps, j, shown.floor));
         if plan.purpose != Purpose::Find
             && risk.is_some_and(|p| p > self.inputs.rules.number("load.lighter-now", "chance"))
         {
-            plan.lighter = plan.loads.iter().rfind(|l| kg(l) < kg(&plan.load) - 1e-9).cloned();
+            // The heaviest that meets the aim again; one step down would let her fail once more.
+            let slack = self.inputs.rules.number("load.target", "slack");
+            let meets = |load: &Load| {
+                at(load).is_some_and(|w| {
+                    let (mean, _) = tracker.reserve(&self.k, w, reps, j);
+                    mean >= case.effort.target - slack
+                })
+            };
+            let lighter: Vec<&Load> = plan.loads.iter().filter(|l| kg(l) < kg(&plan.load) - 1e-9).collect();
+            plan.lighter = lighter.iter().rfind(|l| meets(l)).or(lighter.first()).map(|l| (*l).clone());
         }
     }
 
@@ -369,10 +384,10 @@ impl Bench<'_> {
         let Some(next) = plan.loads.iter().find(|l| kg(l) > last_kg + 1e-9).cloned() else { return };
         let Some(w) = effective_load(place.variant, &next, self.body) else { return };
         let (mean, _) = tracker.reserve(&self.k, w, f64::from(plan.range.low()), j);
-        // Where body mass is left out of the load the curve does not hold far from where she is: a
+        // Where body mass moves along and is left out of the load, the curve does not hold far from where she is: a
         // doubled dumbbell is no doubled effort. There her answer alone decides, one load at a time.
-        let foreseen = place.variant.share.is_none()
-            || mean >= case.effort.target - rules.number("load.target", "slack");
+        let by_feel = place.variant.share.is_none() && place.ladder.region == Region::Lower;
+        let foreseen = by_feel || mean >= case.effort.target - rules.number("load.target", "slack");
         if said_room && foreseen {
             plan.reasons = vec![
                 Reason::new(rules, ReasonCode::FindingUp, "load.first")

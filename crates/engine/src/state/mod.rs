@@ -6,6 +6,7 @@ mod marks;
 mod sets;
 
 pub use course::{level_above, level_below};
+pub(crate) use sets::working_rounds;
 
 use crate::catalogue::{Catalogue, Region};
 use crate::ground::Ground;
@@ -33,10 +34,12 @@ pub struct Exposure {
     pub level: u8,
     /// Variant of the last set.
     pub variant: VariantId,
-    /// Load of the last set.
+    /// Load of the last planned set if it was done, else of the last set.
     pub load: Load,
     /// The last planned set, if it was done.
     pub last: Option<LastSet>,
+    /// Reps or seconds of the last round that was done whole; of two sides the fewer.
+    pub count: Option<u16>,
     /// Range of the dose.
     pub range: Amount,
     /// Reserve aimed at.
@@ -250,6 +253,8 @@ pub struct State {
     pub effects: BTreeMap<RunId, Effects>,
     /// Day of the last fresh start.
     pub fresh: Option<NaiveDate>,
+    /// What was held last in each group, since the last fresh start.
+    pub held: BTreeMap<GroupId, (VariantId, Load)>,
     /// Exposures by variant, since the last fresh start.
     pub variants: BTreeMap<VariantId, Vec<VariantUse>>,
     /// Working sets by group on the latest day of the group; one round of two sides counts once.
@@ -340,6 +345,7 @@ impl State {
                 self.rounds.clear();
                 self.ladders.clear();
                 self.variants.clear();
+                self.held.clear();
                 self.trend.clear();
                 self.fresh = Some(day);
             }

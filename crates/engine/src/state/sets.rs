@@ -1,9 +1,10 @@
 //! What sets tell: of strength, and as exposures.
 
 use super::{Effects, Exposure, LastSet, State, TrendDay, VariantUse, start_for};
+use crate::catalogue::Catalogue;
 use crate::ground::Ground;
 use crate::history::Run;
-use crate::ids::LadderId;
+use crate::ids::{GroupId, LadderId, VariantId};
 use crate::programme::{Amount, Start};
 use crate::record::{Purpose, Reserve, SetDone};
 use crate::strength::{Constants, Reach, Tracker, effective_load};
@@ -91,17 +92,33 @@ impl State {
                 && effects.all.is_none()
                 && effects.ladders.get(&ladder).is_none_or(|e| e.drops == 0 && !e.held);
             let last_round = prescription.map_or(last_set.round, |p| p.sets.saturating_sub(1));
-            let sides: Vec<&SetDone> = run
-                .sets
+            let of_variant = || {
+                let sets = run.sets.iter().map(|e| &e.set);
+                sets.filter(|s| s.slot == last_set.slot && s.variant == last_set.variant)
+            };
+            let round = |n: u8| -> Vec<&SetDone> { of_variant().filter(|s| s.round == n).collect() };
+            let is_whole = |sides: &[&SetDone]| {
+                !sides.is_empty()
+                    && (!place.variant.per_side || sides.len() >= 2)
+                    && sides.iter().all(|s| !s.stopped)
+            };
+            let weakest = |sides: &[&SetDone]| sides.iter().map(|s| s.seconds.unwrap_or(s.reps)).min();
+            let sides = round(last_round);
+            let whole = is_whole(&sides);
+            // The last round that was done on both sides; where it is not the last planned one, it says how far
+            // she is, and not that it went as planned.
+            let reached = (0..=last_round).rev().map(round).find(|sides| is_whole(sides));
+            let count = reached.as_deref().and_then(weakest);
+            // Of two sides held differently the lighter one was done by both.
+            let kg = |s: &SetDone| place.variant.external(&s.load).0;
+            let held = sides
                 .iter()
-                .map(|e| &e.set)
-                .filter(|s| s.slot == last_set.slot && s.round == last_round && s.variant == last_set.variant)
-                .collect();
-            let whole = !sides.is_empty()
-                && (!place.variant.per_side || sides.len() >= 2)
-                && sides.iter().all(|s| !s.stopped);
+                .copied()
+                .min_by(|a, b| kg(a).total_cmp(&kg(b)))
+                .filter(|_| whole)
+                .unwrap_or(last_set);
             let last = whole.then(|| {
-                let count = sides.iter().map(|s| s.seconds.unwrap_or(s.reps)).min().unwrap_or(0);
+                let count = weakest(&sides).unwrap_or(0);
                 let reserve = if sides.iter().any(|s| s.reserve.is_none()) {
                     None
                 } else {
@@ -112,7 +129,7 @@ impl State {
                 };
                 let mean = place.variant.group.as_ref().and_then(|g| {
                     let tracker = self.trackers.get(g)?;
-                    let w = effective_load(place.variant, &last_set.load, body)?;
+                    let w = effective_load(place.variant, &held.load, body)?;
                     let j = f64::from(self.sets_of_day(g, run.day).saturating_sub(1));
                     Some(tracker.reserve(k, w, f64::from(count), j).0)
                 });
@@ -123,19 +140,32 @@ impl State {
             let proposed = prescription.map(|p| &p.variant);
             let chosen = proposed.is_some_and(|v| *v != last_set.variant)
                 && effects.ladders.get(&ladder).is_none_or(|e| e.drops == 0);
-            self.variants.entry(last_set.variant.clone()).or_default().push(VariantUse {
-                day: run.day,
-                load: last_set.load.clone(),
-                as_planned: last.is_some_and(|l| l.as_planned),
-                symptom_free,
-            });
+            for used in variants_of(run, &ladder, place.variant.id.clone()) {
+                let last_of =
+                    |s: &&SetDone| s.ladder == ladder && s.variant == used && s.purpose != Purpose::Learn;
+                let Some(set) = run.sets.iter().map(|e| &e.set).rfind(last_of) else { continue };
+                if !set.load.is_plausible() {
+                    continue;
+                }
+                let is_last = used == last_set.variant;
+                self.variants.entry(used).or_default().push(VariantUse {
+                    day: run.day,
+                    load: if is_last { held.load.clone() } else { set.load.clone() },
+                    as_planned: is_last && last.is_some_and(|l| l.as_planned),
+                    symptom_free,
+                });
+            }
+            if let Some(group) = place.variant.group.clone() {
+                self.held.insert(group, (last_set.variant.clone(), held.load.clone()));
+            }
             self.ladders.entry(ladder).or_default().exposures.push(Exposure {
                 run: run.id,
                 day: run.day,
                 level,
                 variant: last_set.variant.clone(),
-                load: last_set.load.clone(),
+                load: held.load.clone(),
                 last,
+                count,
                 range,
                 target,
                 symptom_free,
@@ -146,6 +176,30 @@ impl State {
             });
         }
     }
+}
+
+/// The variants of a ladder that were done in a run, in the order of their first set, `last` at the end.
+fn variants_of(run: &Run, ladder: &LadderId, last: VariantId) -> Vec<VariantId> {
+    let mut found: Vec<VariantId> = Vec::new();
+    for set in run.sets.iter().map(|e| &e.set).filter(|s| s.ladder == *ladder && s.purpose != Purpose::Learn)
+    {
+        if set.variant != last && !found.contains(&set.variant) {
+            found.push(set.variant.clone());
+        }
+    }
+    found.push(last);
+    found
+}
+
+/// Working sets of each group in a run; one round of two sides counts once.
+pub(crate) fn working_rounds(run: &Run, catalogue: &Catalogue) -> BTreeMap<GroupId, u32> {
+    let mut rounds = BTreeMap::new();
+    for set in rounds_of(run).iter().filter(|s| matches!(s.purpose, Purpose::Work | Purpose::Find)) {
+        if let Some(group) = catalogue.place(&set.variant).and_then(|p| p.variant.group.clone()) {
+            *rounds.entry(group).or_insert(0) += 1;
+        }
+    }
+    rounds
 }
 
 /// A set as evidence of strength; `None` if it is none (5.2).

@@ -1,8 +1,7 @@
-//! What the invented clients can really lift when they begin. Invented for the story: no source, and
-//! nothing outside the demonstration uses it.
+//! What synthetic clients can really lift when they begin. Invented: no source; nothing is proposed by it.
 
-use newel_engine::catalogue::{Place, ReadyMark};
-use newel_engine::units::Kg;
+use crate::catalogue::{Place, ReadyMark};
+use crate::units::Kg;
 
 /// Ten-rep max of a newcomer as (share of body mass that moves along, held share of body mass).
 const TEN_REP_MAX: &[(&str, f64, f64)] = &[
@@ -41,14 +40,16 @@ const TEN_REP_MAX: &[(&str, f64, f64)] = &[
 ];
 
 /// Her ten-rep-max effective load in the group of a variant; `None` without one.
-pub(super) fn ten_rep_max(place: &Place<'_>, body_kg: f64, strength: f64) -> Option<Kg> {
+#[must_use]
+pub fn ten_rep_max(place: &Place<'_>, body_kg: f64, strength: f64) -> Option<Kg> {
     let group = place.variant.group.as_ref()?;
     let (_, body, held) = TEN_REP_MAX.iter().find(|(id, ..)| *id == group.as_str())?;
     Some(Kg(body_kg * (body + held * strength)))
 }
 
 /// Reps that she could do of a variant without a load when she begins: fewer the higher its level.
-pub(super) fn reps_unloaded(place: &Place<'_>, strength: f64) -> f64 {
+#[must_use]
+pub fn reps_unloaded(place: &Place<'_>, strength: f64) -> f64 {
     let level = f64::from(u32::try_from(place.level).unwrap_or(u32::MAX));
     let few = match place.variant.ready {
         // A variant that counts as mastered at a few reps is a hard one.
@@ -59,7 +60,8 @@ pub(super) fn reps_unloaded(place: &Place<'_>, strength: f64) -> f64 {
 }
 
 /// Seconds that she can hold, carry or breathe.
-pub(super) fn seconds(place: &Place<'_>, strength: f64) -> f64 {
+#[must_use]
+pub fn seconds(place: &Place<'_>, strength: f64) -> f64 {
     let level = f64::from(u32::try_from(place.level).unwrap_or(u32::MAX));
     (70.0 - 10.0 * level) * (0.5 + 0.5 * strength)
 }
