@@ -15,6 +15,7 @@ pub mod replay;
 pub mod train;
 pub mod train_view;
 pub mod views;
+pub mod watch;
 pub mod words;
 pub mod worker;
 
