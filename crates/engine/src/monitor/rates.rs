@@ -4,7 +4,8 @@
 //! What is counted is sessions and not sets, since a mark changes the rest of its session and the sets
 //! of one day are no separate trials. A session counts for a ladder (a position, a band) if she trained
 //! it then, and as marked if at least one mark of a cue or stricter fell there. A mark that was taken
-//! back does not count. The chances are not corrected for how many are looked at.
+//! back does not count; what she said at check-in or of the next morning is no mark. The chances are not
+//! corrected for how many are looked at.
 
 use super::Watched;
 use super::chance::{fisher_exact, jeffreys};
