@@ -2,6 +2,7 @@
 
 use fluent_syntax::ast::Entry;
 use newel_engine::catalogue::Catalogue;
+use newel_engine::monitor::Notice;
 use newel_engine::reason::ReasonCode;
 use newel_engine::review::FINDING_CODES;
 use newel_engine::rules::RulePack;
@@ -16,6 +17,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     let mut wanted: Vec<String> = Vec::new();
     wanted.extend(ReasonCode::ALL.iter().map(|c| format!("reason-{}", c.slug())));
     wanted.extend(FINDING_CODES.iter().map(|c| format!("desk-{c}")));
+    wanted.extend(Notice::ALL.iter().map(|n| format!("watch-{}", n.slug())));
     wanted.extend(rules.symptoms().iter().map(|k| format!("symptom-{}", k.id)));
     wanted.extend(rules.conditions().iter().map(|c| format!("condition-{}", c.id)));
     wanted.extend(catalogue.ladders.iter().map(|l| format!("ladder-{}", l.id)));

@@ -16,6 +16,7 @@ pub mod simulate;
 pub mod train;
 pub mod train_view;
 pub mod views;
+pub mod watch;
 pub mod words;
 pub mod worker;
 

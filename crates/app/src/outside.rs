@@ -102,7 +102,7 @@ pub fn propose(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<
 }
 
 /// What a device that has both files would know: the union of their records, and the newer plan.
-fn known_with(books: &Books, plan: &PlanDocument, log: &LogDocument) -> Result<Known, AppError> {
+pub(crate) fn known_with(books: &Books, plan: &PlanDocument, log: &LogDocument) -> Result<Known, AppError> {
     let mut lines: Vec<&String> = plan.lines.iter().chain(&log.lines).collect();
     lines.sort_unstable();
     lines.dedup();

@@ -14,6 +14,8 @@ const FILES: &[(&str, &str)] = &[
     ("errors", include_str!("../../../locales/en/errors.ftl")),
     ("files", include_str!("../../../locales/en/files.ftl")),
     ("desk", include_str!("../../../locales/en/desk.ftl")),
+    ("screens", include_str!("../../../locales/en/screens.ftl")),
+    ("watch", include_str!("../../../locales/en/watch.ftl")),
 ];
 
 /// A catalogue of words.

@@ -8,6 +8,7 @@ mod files;
 mod say;
 mod session;
 mod simulate;
+mod watch;
 
 use chrono::NaiveDate;
 use clap::{Parser, Subcommand};
@@ -57,6 +58,21 @@ enum Command {
         /// The coach's database
         #[arg(long)]
         db: PathBuf,
+        /// The day to look from; today if left out
+        #[arg(long, value_name = "YYYY-MM-DD")]
+        on: Option<NaiveDate>,
+        /// Write JSON
+        #[arg(long)]
+        json: bool,
+    },
+    /// Show what there is to watch of one client: weeks, symptom rates, trends
+    Watch {
+        /// The plan file
+        #[arg(long)]
+        plan: PathBuf,
+        /// The log file
+        #[arg(long)]
+        log: PathBuf,
         /// The day to look from; today if left out
         #[arg(long, value_name = "YYYY-MM-DD")]
         on: Option<NaiveDate>,
@@ -137,6 +153,7 @@ fn run(command: Command) -> Result<End, AppError> {
         Command::Propose { plan, log, on, json } => session::propose(&plan, &log, on, json),
         Command::TakeIn { db, json, files } => files::take_in(&db, &files, json),
         Command::Review { db, on, json } => session::review(&db, on, json),
+        Command::Watch { plan, log, on, json } => watch::watch(&plan, &log, on, json),
         Command::Check { files } => Ok(files::check(&files)),
         Command::Demo { folder, on, seed } => demo::demo(&folder, on, seed),
         Command::Simulate { clients, weeks, seed, scenario, try_numbers, figure, json } => {

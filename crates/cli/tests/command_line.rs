@@ -215,6 +215,74 @@ fn a_proposal_says_what_and_why() {
     }
 }
 
+fn watch(slug: &str, json: bool) -> String {
+    let (plan, log) = (last_plan(slug), log(slug));
+    let mut arguments = vec!["watch", "--plan", text(&plan), "--log", text(&log), "--on", ON];
+    arguments.extend(json.then_some("--json"));
+    let watched = newel(&arguments);
+    assert_eq!(status(&watched), 0, "{}", err(&watched));
+    out(&watched)
+}
+
+#[test]
+fn watching_shows_weeks_rates_and_trends() {
+    let told = watch("noemi", false);
+    assert!(told.starts_with("Noemi Castellan, Steady floor, on 2026-11-24\n"), "{told}");
+    assert!(told.contains("never a diagnosis"), "the pointer says what it is: {told}");
+    assert!(told.contains("120 on 4"), "after a birth 120 minutes over 4 days are advised: {told}");
+    assert!(watch("amara", false).contains("150 on 3"), "in pregnancy 150 over 3");
+    for slug in ["noemi", "amara", "lucia", "hana", "selin", "freya", "josie"] {
+        let told = watch(slug, false);
+        for id in ["watch-", "pattern-", "position-", "load-band-", "{", "NaN", "inf "] {
+            assert!(!told.contains(id), "{slug}: {id} where a word or number should be: {told}");
+        }
+    }
+}
+
+#[test]
+fn watching_as_json_holds_together() {
+    for slug in ["noemi", "amara", "lucia", "hana", "selin", "freya", "josie"] {
+        let json: serde_json::Value = serde_json::from_str(&watch(slug, true)).expect("JSON");
+        assert_eq!(json["on"], ON);
+        assert_eq!(json["rates"]["notice"], "pointer-never-a-diagnosis");
+        assert!(json["notice_sentence"].as_str().expect("a sentence").contains("never a diagnosis"));
+        let weeks = json["weeks"].as_array().expect("weeks");
+        assert!(!weeks.is_empty() && weeks.len() <= 12, "{slug}: {}", weeks.len());
+        assert_eq!(weeks[weeks.len() - 1]["to"], ON);
+        for week in weeks {
+            let daily = week["load"]["daily"].as_array().expect("days");
+            let sum: f64 = daily.iter().map(|d| d.as_f64().expect("a number")).sum();
+            assert_eq!(daily.len(), 7);
+            assert!((sum - week["load"]["sum"].as_f64().expect("a sum")).abs() < 1e-9, "{slug}");
+            let done = week["adherence"]["done_sets"].as_u64().expect("a count");
+            assert!(done <= week["adherence"]["planned_sets"].as_u64().expect("a count"), "{slug}");
+        }
+        for rate in json["rates"]["rates"].as_array().expect("rates") {
+            assert!(rate["marked"].as_u64() <= rate["sessions"].as_u64(), "{slug}: {rate}");
+            if let Some(tells) = rate["tells"].as_object() {
+                let end = |name: &str| tells[name].as_f64().expect("a number");
+                assert!(0.0 <= end("low") && end("low") <= end("rate"), "{slug}: {rate}");
+                assert!(end("rate") <= end("high") && end("high") <= 1.0, "{slug}: {rate}");
+            }
+        }
+    }
+    let trends = |slug: &str| {
+        let json: serde_json::Value = serde_json::from_str(&watch(slug, true)).expect("JSON");
+        json["trends"].as_array().expect("trends").len()
+    };
+    assert!(trends("amara") > 0);
+}
+
+#[test]
+fn watching_refuses_what_does_not_belong_together() {
+    let (plan, log) = (last_plan("hana"), log("freya"));
+    let watched = newel(&["watch", "--plan", text(&plan), "--log", text(&log), "--on", ON]);
+    assert_eq!(status(&watched), 1);
+    assert!(err(&watched).contains("app-error-plan-for-somebody-else"), "{}", err(&watched));
+    let alone = newel(&["watch", "--plan", text(&plan)]);
+    assert_eq!(status(&alone), 2, "a log is needed");
+}
+
 #[test]
 fn somebody_elses_plan_is_refused() {
     let (plan, log) = (last_plan("hana"), log("freya"));

@@ -11,6 +11,7 @@ pub mod history;
 pub mod ids;
 pub mod kit;
 pub mod ledger;
+pub mod monitor;
 pub mod programme;
 pub mod proposal;
 pub mod reason;

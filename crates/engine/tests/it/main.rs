@@ -12,3 +12,4 @@ mod properties;
 mod sessions;
 mod story;
 mod symptoms;
+mod watch;
