@@ -5,6 +5,7 @@ reason-start-coach = { $load }: the load your coach set to start with.
 reason-start-answer = { $load }: from your answer to “ten reps with what?”. The first set decides.
 reason-start-lightest = { $load }: first time, so the lightest. The first set decides.
 reason-start-group = { $load }: you held { $last_load } with “{ $last_variant }”, and this starts somewhat lighter. The first set decides.
+reason-still-finding = { $load } to begin with: every set so far left 5 or more, so your load is still being found.
 reason-unforeseen = { $exposures } times running the top of the range left plenty, so { $load } is tried. The first set decides.
 reason-coach-start = Step { $level }: where your coach lets you start.
 reason-coach-set = Set by your coach: { $note }

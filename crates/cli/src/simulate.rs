@@ -76,4 +76,7 @@ fn tell(r: &Report) {
         r.drops_late,
         r.drops
     ));
+    for note in &r.notes {
+        say::line(&format!("    {note}"));
+    }
 }

@@ -42,6 +42,8 @@ codes! {
     StartLightest = "start-lightest",
     /// First time with this variant: somewhat less than was held with another one of its group.
     StartGroup = "start-group",
+    /// Every set so far left five or more, so the load is still being found.
+    StillFinding = "still-finding",
     /// The next load of her kit, earned where the model cannot foresee it.
     Unforeseen = "unforeseen",
     /// The coach's start level.

@@ -304,18 +304,17 @@ impl LoadCase<'_> {
         let window = self.number("load.step", "days");
         // What was held before a symptom on the ladder is no measure for an increase after it.
         let counts_from = self.state.ladders.get(&place.ladder.id).and_then(|l| l.counts_from);
-        let best = uses
-            .iter()
-            .filter(|u| u.as_planned && days_between(u.day, self.ground.day) <= window)
-            .filter(|u| counts_from.is_none_or(|from| u.day >= from))
-            .map(|u| kg(&u.load))
-            .max_by(f64::total_cmp);
-        // None done as planned: no increase.
+        let in_window =
+            || uses.iter().filter(|u| u.as_planned && days_between(u.day, self.ground.day) <= window);
+        let heaviest =
+            |uses: &mut dyn Iterator<Item = &VariantUse>| uses.map(|u| kg(&u.load)).max_by(f64::total_cmp);
+        let best = heaviest(&mut in_window().filter(|u| counts_from.is_none_or(|from| u.day >= from)));
+        // A tenth more; assistance that shrinks has no such share, so it moves by the next band.
+        let a_tenth_on = |b: f64| if b > 0.0 { b * (1.0 + self.number("load.step", "share")) } else { b };
         let mut bound = match best {
-            // A tenth more; assistance that shrinks has no such share, so it moves by the next band.
-            Some(b) if b > 0.0 => b * (1.0 + self.number("load.step", "share")),
-            Some(b) => b,
-            None => last_kg,
+            Some(b) => a_tenth_on(b),
+            // None done as planned: no increase. What was done before a symptom still bounds it.
+            None => heaviest(&mut in_window()).map_or(last_kg, |before| a_tenth_on(before).min(last_kg)),
         };
         // The last time fell short: no more than then, whatever was done before it.
         let last_exposure = exposures.last().filter(|e| e.day == last.day).and_then(|e| e.last);
@@ -397,6 +396,9 @@ impl LoadCase<'_> {
         let heaviest = bounds.permitted.iter().rfind(|l| self.holds(place, tracker, l)).cloned();
         let beyond = bounds.all.iter().rfind(|l| self.holds(place, tracker, l)).cloned();
         let kg = |l: &Load| place.variant.external(l).0;
+        if let Some(pick) = self.still_finding(place, &bounds, uses, last, heaviest.as_ref()) {
+            return Some(pick);
+        }
         if heaviest.as_ref().is_none_or(|l| kg(l) <= kg(&last.load) + EPS)
             && let Some(pick) = self.unforeseen(place, &bounds, last, exposures)
         {
@@ -431,11 +433,12 @@ impl LoadCase<'_> {
         } else {
             self.range.high().saturating_add(more.max(self.more_reps))
         };
+        let binds = self.effort.careful || self.number("load.target", "binds_all") >= 1.0;
         let mut reps = self.range.low();
         let mut best = f64::INFINITY;
         for r in self.range.low()..=high {
             let (mean, risk) = self.outlook(place, tracker, w, f64::from(r));
-            if self.effort.careful && r > self.range.low() && risk > alpha {
+            if binds && r > self.range.low() && risk > alpha {
                 break;
             }
             let distance = libm::fabs(mean - aim);
@@ -509,10 +512,84 @@ impl LoadCase<'_> {
         Some(Pick { load, target: Target::Reps(reps), aim, purpose: Purpose::Work, reasons, too_hard, gap })
     }
 
-    /// A step that the model cannot foresee. Where body mass moves along that has no published share, twice the
-    /// dumbbell is nowhere near twice the load, and the mean test would hold her on it for ever. There two exposures
-    /// running at the top of the range with much in reserve earn the next load of her kit, as a first exposure does:
-    /// the first set decides. Not a load more than doubled, and no more of her body mass than the rule allows.
+    /// As long as every set of a variant left "five or more" her load is not found: the answer is a bound, and tells
+    /// the filter nothing of how far above it she is. Finding goes on from the load held last.
+    fn still_finding(
+        &self,
+        place: &Place<'_>,
+        bounds: &Bounds,
+        uses: &[VariantUse],
+        last: &VariantUse,
+        heaviest: Option<&Load>,
+    ) -> Option<Pick> {
+        let held_back =
+            self.cap.is_some() || self.bottom_only || bounds.lay_off.is_some() || bounds.fell_short;
+        if held_back || !self.finding_allowed() || !uses.iter().all(|u| u.open_ended && u.symptom_free) {
+            return None;
+        }
+        let kg = |l: &Load| place.variant.external(l).0;
+        let from = bounds.all.iter().rfind(|l| kg(l) <= kg(&last.load) + EPS)?;
+        // What the filter permits already is no less for being found still.
+        let load = heaviest.filter(|l| kg(l) > kg(from)).unwrap_or(from).clone();
+        bounds.all.iter().find(|l| kg(l) > kg(&load) + EPS)?;
+        let reason = Reason::new(self.rules(), ReasonCode::StillFinding, "load.first")
+            .with("variant", Fact::Variant(place.variant.id.clone()))
+            .with("load", Fact::Load(load.clone()));
+        Some(Pick {
+            load,
+            target: self.as_target(self.range.low()),
+            aim: self.effort.target,
+            purpose: Purpose::Find,
+            reasons: vec![reason],
+            too_hard: false,
+            gap: false,
+        })
+    }
+
+    /// True if nothing told where to begin with a variant: no start of the coach's, no answer of hers, no other variant
+    /// of its group.
+    #[must_use]
+    pub fn begun_blind(&self, place: &Place<'_>) -> bool {
+        let told = |load: &Load| {
+            load.is_plausible()
+                && self.ground.loads(place.variant).first().is_some_and(|own| load.is_same_make(own))
+        };
+        let coach = start_for(self.starts, &place.ladder.id, &place.variant.id).and_then(|s| s.load.as_ref());
+        let answers = || {
+            self.history.ten_reps.iter().any(|a| {
+                a.what.0 == place.variant.id
+                    && told(&a.what.1)
+                    && !self.state.is_before_fresh(a.at.date_naive())
+            })
+        };
+        let others = || {
+            self.state.variants.keys().filter(|id| **id != place.variant.id).any(|id| {
+                self.ground.catalogue.place(id).is_some_and(|p| p.variant.group == place.variant.group)
+            })
+        };
+        !(coach.is_some_and(told) || answers() || place.variant.group.is_some() && others())
+    }
+
+    /// The heaviest load that a step of finding may go to from one held: so many times as much, or the next of her kit
+    /// if that is not far beyond. Legs and hips bear more than arms and shoulders, since body mass moves along.
+    #[must_use]
+    pub fn finding_reach(&self, place: &Place<'_>, held: Kg) -> (Kg, Kg) {
+        if held.0 <= 0.0 {
+            // Help that shrinks has no share: the next band, whatever it takes off.
+            return (held, Kg(f64::INFINITY));
+        }
+        let (times, next) = if place.ladder.region == Region::Lower {
+            ("times_lower", "next_times_lower")
+        } else {
+            ("times_upper", "next_times_upper")
+        };
+        (Kg(held.0 * self.number("load.finding", times)), Kg(held.0 * self.number("load.finding", next)))
+    }
+
+    /// A step that the model cannot foresee. "Five or more" is a bound, and where body mass moves along that has no
+    /// published share twice the dumbbell is nowhere near twice the load: the mean test could hold her on a load for
+    /// ever. So two exposures running at the top of the range with much in reserve earn the next load of her kit, as a first exposure does:
+    /// the first set decides. The step is bounded by what is held and by her body mass.
     fn unforeseen(
         &self,
         place: &Place<'_>,
@@ -522,7 +599,7 @@ impl LoadCase<'_> {
     ) -> Option<Pick> {
         let held_back =
             self.cap.is_some() || self.bottom_only || bounds.lay_off.is_some() || bounds.fell_short;
-        if held_back || place.variant.share.is_some() || place.ladder.region != Region::Lower {
+        if held_back {
             return None;
         }
         let kg = |l: &Load| place.variant.external(l).0;
@@ -543,8 +620,8 @@ impl LoadCase<'_> {
         if (running as f64) < wanted {
             return None;
         }
-        let most = (last_kg * self.number("load.unforeseen", "most_times"))
-            .min(last_kg + self.body.0 * self.number("load.unforeseen", "most_of_body"));
+        let (_, most) = self.finding_reach(place, Kg(last_kg));
+        let most = most.0.min(last_kg + self.body.0 * self.number("load.unforeseen", "most_of_body"));
         let next = bounds.all.iter().find(|l| kg(l) > last_kg + EPS).filter(|l| kg(l) <= most + EPS)?.clone();
         let low = self.range.low();
         let mut main = Reason::new(self.rules(), ReasonCode::LoadUp, "load.unforeseen")

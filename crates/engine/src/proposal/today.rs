@@ -114,7 +114,15 @@ impl Bench<'_> {
             ];
             wanted = Some(place);
         }
-        if let Some((down, reason)) = effect.and_then(|e| self.down_to(e, &open, ladder_state)) {
+        if let Some(effect) = effect.filter(|e| e.down_to.is_some()) {
+            // Nothing easier is open any more, say since the rest of today is unloaded: then the ladder ends.
+            let Some((down, reason)) = self.down_to(effect, &open, ladder_state) else {
+                return Turn::Over(vec![
+                    Reason::new(self.inputs.rules, ReasonCode::EndsToday, "symptom.drop")
+                        .with("symptom", Fact::Symptom(effect.symptom.clone()))
+                        .with("ladder", Fact::Ladder(slot.ladder.clone())),
+                ]);
+            };
             // Once she is at or below it by her own choice, that choice stands.
             if wanted.is_none_or(|w| w.level > down.level) {
                 wanted = Some(down);
@@ -375,20 +383,33 @@ impl Bench<'_> {
             return;
         }
         let room = case.effort.target + 1.0;
-        let said_room = round.iter().all(|s| match s.reserve {
-            Some(Reserve::Exactly(n)) => f64::from(n) >= room,
-            // "Five or more" meets a threshold up to five; above, the filter's mean decides, below.
-            Some(Reserve::AtLeast(_)) => true,
-            None => false,
+        let all = |enough: &dyn Fn(Reserve) -> bool| round.iter().all(|s| s.reserve.is_some_and(enough));
+        // "Five or more" says that there is room, and not how much; a number says how much.
+        // Begun at the lightest, the filter's mean tells nothing beyond such a bound; begun at a load that somebody
+        // chose for her, it does.
+        let open_ended = case.begun_blind(place) && all(&|r| matches!(r, Reserve::AtLeast(_)));
+        let said_room = all(&|r| match r {
+            Reserve::Exactly(n) => f64::from(n) >= room,
+            Reserve::AtLeast(_) => true,
         });
-        let Some(next) = plan.loads.iter().find(|l| kg(l) > last_kg + 1e-9).cloned() else { return };
-        let Some(w) = effective_load(place.variant, &next, self.body) else { return };
-        let (mean, _) = tracker.reserve(&self.k, w, f64::from(plan.range.low()), j);
+        let (within, next_within) = case.finding_reach(place, Kg(last_kg));
+        let next =
+            plan.loads.iter().find(|l| kg(l) > last_kg + 1e-9).filter(|l| kg(l) <= next_within.0 + 1e-9);
+        let foreseen = |load: &Load| {
+            effective_load(place.variant, load, self.body).is_some_and(|w| {
+                let (mean, _) = tracker.reserve(&self.k, w, f64::from(plan.range.low()), j);
+                mean >= case.effort.target - rules.number("load.target", "slack")
+            })
+        };
         // Where body mass moves along and is left out of the load, the curve does not hold far from where she is: a
         // doubled dumbbell is no doubled effort. There her answer alone decides, one load at a time.
         let by_feel = place.variant.share.is_none() && place.ladder.region == Region::Lower;
-        let foreseen = by_feel || mean >= case.effort.target - rules.number("load.target", "slack");
-        if said_room && foreseen {
+        let further = plan
+            .loads
+            .iter()
+            .rfind(|l| kg(l) > last_kg + 1e-9 && kg(l) <= within.0 + 1e-9 && (open_ended || foreseen(l)));
+        let step = further.or(next.filter(|l| open_ended || by_feel || foreseen(l))).cloned();
+        if said_room && let Some(next) = step {
             plan.reasons = vec![
                 Reason::new(rules, ReasonCode::FindingUp, "load.first")
                     .with("load", Fact::Load(next.clone()))

@@ -18,5 +18,5 @@ pub use chance::Chance;
 pub use client::{Answer, Client, Habits};
 pub use scenario::{Scenario, StartWith, scenarios};
 pub use tally::{Estimate, Reached, Report, Settling, Tally};
-pub use trial::{Outcome, trial};
+pub use trial::{Outcome, SlotSession, trial};
 pub use watch::Breaches;

@@ -1,6 +1,6 @@
 //! What many trials come to, with how sure it is.
 
-use super::trial::Outcome;
+use super::trial::{Outcome, SlotSession};
 use super::watch::Breaches;
 use serde::Serialize;
 
@@ -48,6 +48,10 @@ pub struct Settling {
     pub p90: f64,
     /// The oracle's median.
     pub oracle: f64,
+    /// Mean distance of true reps in reserve from the aim, in reps.
+    pub distance: f64,
+    /// Share of sets in which she could not do what was asked.
+    pub failed: f64,
 }
 
 /// What a scenario came to.
@@ -93,6 +97,8 @@ pub struct Report {
     pub drops: u64,
     /// Of these answered late or not at all.
     pub drops_late: u64,
+    /// The first of what was broken, in words.
+    pub notes: Vec<String>,
     /// How the first slot's load settles.
     pub settling: Vec<Settling>,
 }
@@ -163,6 +169,13 @@ impl Tally {
             red_breaches: breaches.red,
             drops: breaches.drops,
             drops_late: breaches.late,
+            notes: self
+                .outcomes
+                .iter()
+                .enumerate()
+                .flat_map(|(n, o)| o.notes.iter().map(move |note| format!("client {n}, {note}")))
+                .take(12)
+                .collect(),
             settling: self.settling(),
         }
     }
@@ -188,22 +201,26 @@ impl Tally {
         let longest = self.outcomes.iter().map(|o| o.settling.len()).max().unwrap_or(0);
         let mut found = Vec::new();
         for nth in 0..longest {
-            let mut here: Vec<(f64, f64)> =
+            let mut here: Vec<SlotSession> =
                 self.outcomes.iter().filter_map(|o| o.settling.get(nth).copied()).collect();
             let n = here.len();
-            let at =
-                |list: &[(f64, f64)], share: f64| list.get(((n as f64 * share) as usize).min(n - 1)).copied();
-            here.sort_by(|a, b| a.0.total_cmp(&b.0));
-            let quantiles = [0.1, 0.5, 0.9].map(|q| at(&here, q).map_or(f64::NAN, |x| x.0));
-            here.sort_by(|a, b| a.1.total_cmp(&b.1));
-            let oracle = at(&here, 0.5).map_or(f64::NAN, |x| x.1);
-            let [p10, p50, p90] = quantiles;
+            let at = |list: &[SlotSession], share: f64| {
+                list.get(((n as f64 * share) as usize).min(n - 1)).copied()
+            };
+            here.sort_by(|a, b| a.offset.total_cmp(&b.offset));
+            let [p10, p50, p90] = [0.1, 0.5, 0.9].map(|q| at(&here, q).map_or(f64::NAN, |x| x.offset));
+            here.sort_by(|a, b| a.oracle.total_cmp(&b.oracle));
+            let oracle = at(&here, 0.5).map_or(f64::NAN, |x| x.oracle);
+            let sum = |of: &dyn Fn(&SlotSession) -> f64| here.iter().map(of).sum::<f64>();
+            let sets = sum(&|d| d.sets).max(1.0);
             found.push(Settling {
                 session: u32::try_from(nth + 1).unwrap_or(u32::MAX),
                 p10,
                 p50,
                 p90,
                 oracle,
+                distance: sum(&|d| d.distance) / sets,
+                failed: sum(&|d| d.failed) / sets,
             });
         }
         found

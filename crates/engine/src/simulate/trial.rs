@@ -12,6 +12,7 @@ use crate::kit::Load;
 use crate::ledger::Ledger;
 use crate::programme::{Amount, Block, Programme, Slot, Start};
 use crate::proposal::{Gate, Outcome as Asked, Prescription, SetPlan, Target, Turn};
+use crate::reason::Reason;
 use crate::record::{
     HoldAnswer, NextDay, Payload, Purpose, Readiness, Record, Reserve, SCHEMA_VERSION, SetDone, Side,
     SkipWhy, Symptom, SymptomAmount, Versions,
@@ -52,10 +53,27 @@ pub struct Outcome {
     pub below_one: u64,
     /// Session, from 1, in which the load was first found on every slot counted; `None` if never.
     pub reached: Option<u32>,
-    /// By session: reps in reserve on a usual day, middle set of the first slot, less the aim; engine and oracle.
-    pub settling: Vec<(f64, f64)>,
+    /// By session, of the first slot.
+    pub settling: Vec<SlotSession>,
     /// What was broken.
     pub breaches: Breaches,
+    /// The same in words, the first few.
+    pub notes: Vec<String>,
+}
+
+/// How the first slot went in one session.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct SlotSession {
+    /// Reps in reserve on a usual day, middle set, less the aim.
+    pub offset: f64,
+    /// The same, had the oracle chosen.
+    pub oracle: f64,
+    /// Sets that count.
+    pub sets: f64,
+    /// Sum of their distance from the aim.
+    pub distance: f64,
+    /// Sets in which she could not do what was asked.
+    pub failed: f64,
 }
 
 /// Takes client `number` of a seed through so many weeks of a scenario.
@@ -236,6 +254,7 @@ impl Floor<'_> {
             }
         }
         self.out.breaches = self.watch.breaches;
+        self.out.notes = std::mem::take(&mut self.watch.notes);
         let found = self.scenario.slots.iter().filter(|s| matches!(s.dose.amount, Amount::Reps { .. }));
         let each: Option<Vec<u32>> = found.map(|s| self.found.get(s.id.as_str()).copied()).collect();
         self.out.reached = each.and_then(|f| f.into_iter().max());
@@ -246,15 +265,22 @@ impl Floor<'_> {
     fn answers(&mut self) {
         let day = self.now.date_naive();
         let state = self.ledger.state(day);
-        let holds: Vec<RecordId> = state.open_holds().map(|h| h.record).collect();
+        let holds: Vec<(RecordId, Option<LadderId>)> =
+            state.open_holds().map(|h| (h.record, h.ladder.clone())).collect();
         let red = state.open_reds().next().is_some();
-        for hold in holds {
+        for (hold, ladder) in holds {
             if self.life.happens(0.8) {
                 let answer = match self.life.between(0, 9) {
                     0..=5 => HoldAnswer::GoOn,
                     6..=8 => HoldAnswer::RestartLighter,
                     _ => HoldAnswer::KeepResting,
                 };
+                // The ladder was held, and the coach has looked at it: that answers the drop.
+                if answer == HoldAnswer::GoOn
+                    && let Some(ladder) = &ladder
+                {
+                    self.watch.rests(ladder);
+                }
                 self.write(1, Payload::HoldAnswered { hold, answer, note: "as we said".into() });
             }
         }
@@ -314,10 +340,19 @@ impl Floor<'_> {
                 self.watch.rests(&slot.ladder);
                 continue;
             };
-            self.looked_at(run, slot, plan);
+            self.looked_at(run, slot, plan, proposal.reasons.all());
+            let before = (self.out.sets, self.out.distance, self.out.failed);
             let done = self.slot(run, block, slot, plan, &mut by_group);
+            if self.scenario.slots.first().is_some_and(|s| s.id == slot.id)
+                && let Some(day) = self.out.settling.last_mut()
+            {
+                day.sets = (self.out.sets - before.0) as f64;
+                day.distance = self.out.distance - before.1;
+                day.failed = (self.out.failed - before.2) as f64;
+            }
             marked |= done.marked;
-            self.watch.done(self.catalogue, today, plan, &done.sets, !done.marked);
+            let how = (!done.marked, done.dropped.is_some());
+            self.watch.done(self.catalogue, today, plan, &done.sets, how);
         }
         let minutes = Some(30);
         self.write(0, Payload::SessionEnded { run, effort: Some(5), minutes, note: None });
@@ -355,7 +390,7 @@ impl Floor<'_> {
     }
 
     /// The second pair of eyes looks at a proposal; the oracle chooses beside it.
-    fn looked_at(&mut self, run: RunId, slot: &Slot, plan: &Prescription) {
+    fn looked_at(&mut self, run: RunId, slot: &Slot, plan: &Prescription, why: &[Reason]) {
         let today = self.now.date_naive();
         let Some(place) = self.catalogue.place(&plan.variant) else { return };
         let bench = self.ledger.bench(self.programme, today, Some(run));
@@ -365,7 +400,7 @@ impl Floor<'_> {
         open.dedup();
         drop(bench);
         let kgs: Vec<f64> = kit.iter().map(|l| place.variant.external(l).0).collect();
-        let shown = Shown { day: today, ladder: &slot.ladder, plan, kit: &kgs, open: &open };
+        let shown = Shown { day: today, ladder: &slot.ladder, plan, kit: &kgs, open: &open, why };
         self.watch.shown(self.catalogue, &shown);
         let Some(aim) = plan.reserve else { return };
         let Some(known) = self.known(&place) else { return };
@@ -380,7 +415,8 @@ impl Floor<'_> {
         let range = (plan.range.low(), plan.range.high());
         if let Some((load, reps)) = known.choose(&loads, range, plan.sets, 0, aim) {
             if self.scenario.slots.first().is_some_and(|s| s.id == slot.id) {
-                self.out.settling.push((ours, known.reserve(load, f64::from(reps), middle) - aim));
+                let oracle = known.reserve(load, f64::from(reps), middle) - aim;
+                self.out.settling.push(SlotSession { offset: ours, oracle, ..SlotSession::default() });
             }
             for j in 0..u32::from(plan.sets) {
                 let group = place.variant.group.as_ref();
@@ -424,7 +460,7 @@ impl Floor<'_> {
             }
             let Some(place) = self.catalogue.place(&plan.variant) else { break };
             if let Some(marked) = done.dropped {
-                self.watch.after_drop(marked, place.level);
+                self.watch.after_drop(&plan.variant, marked, place.level);
             }
             let same: Vec<f64> = done
                 .sets

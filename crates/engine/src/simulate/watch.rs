@@ -5,6 +5,7 @@ use crate::catalogue::Catalogue;
 use crate::ids::{LadderId, VariantId};
 use crate::kit::Load;
 use crate::proposal::Prescription;
+use crate::reason::Reason;
 use crate::record::{Reserve, SetDone};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -64,6 +65,8 @@ struct OnLadder {
 #[derive(Clone, Debug, Default)]
 pub(super) struct Watch {
     pub breaches: Breaches,
+    /// What was broken, in words, the first few.
+    pub notes: Vec<String>,
     uses: BTreeMap<VariantId, Vec<Use>>,
     ladders: BTreeMap<LadderId, OnLadder>,
 }
@@ -77,11 +80,19 @@ pub(super) struct Shown<'a> {
     pub kit: &'a [f64],
     /// Levels that are open today, easiest first.
     pub open: &'a [usize],
+    /// Why it was proposed.
+    pub why: &'a [Reason],
 }
 
 const EPS: f64 = 1e-9;
 
 impl Watch {
+    fn note(&mut self, what: String) {
+        if self.notes.len() < 4 {
+            self.notes.push(what);
+        }
+    }
+
     /// A ladder rests: that answers a drop.
     pub fn rests(&mut self, ladder: &LadderId) {
         self.ladders.entry(ladder.clone()).or_default().owed = None;
@@ -92,21 +103,35 @@ impl Watch {
         self.breaches.loads += 1;
         if !self.load_is_bounded(shown, kg) {
             self.breaches.step += 1;
+            let uses = self.uses.get(&shown.plan.variant).cloned().unwrap_or_default();
+            self.note(format!("{}: {} at {kg} kg after {uses:?}", shown.day, shown.plan.variant));
         }
         let level = usize::from(shown.plan.level);
-        let on = self.ladders.entry(shown.ladder.clone()).or_default();
+        let on = self.ladders.entry(shown.ladder.clone()).or_default().clone();
         let place = |l: usize| shown.open.iter().position(|o| *o == l);
         if let Some((from, to)) = on.level.and_then(place).zip(place(level)) {
             self.breaches.levels += 1;
             if from.abs_diff(to) > 1 {
                 self.breaches.level += 1;
+                let codes: Vec<&str> = shown.why.iter().map(|r| r.code.slug()).collect();
+                let note = format!(
+                    "{}: {} from {from} to {to} of {:?}, {codes:?}",
+                    shown.day, shown.ladder, shown.open
+                );
+                self.note(note);
             }
         }
-        if let Some((marked, held)) = on.owed.take() {
+        if let Some((marked, held)) = self.ladders.entry(shown.ladder.clone()).or_default().owed.take() {
             // A level down; or the coach's restart: at most 80 % of what was held, or the lightest there is.
             let lighter = kg <= 0.8 * held + EPS || shown.kit.first().is_none_or(|least| kg <= least + EPS);
             if !(level < marked || level == marked && lighter) {
                 self.breaches.late += 1;
+                let codes: Vec<&str> = shown.why.iter().map(|r| r.code.slug()).collect();
+                let note = format!(
+                    "{}: {} marked at {marked} with {held} kg, then {level} with {kg} kg of {:?} and {:?}, {codes:?}",
+                    shown.day, shown.ladder, shown.open, shown.kit
+                );
+                self.note(note);
             }
         }
     }
@@ -172,6 +197,7 @@ impl Watch {
         steps.dedup();
         if kg > most + EPS && !(finding && steps.len() <= 3) {
             self.breaches.step += 1;
+            self.note(format!("{kg} kg in mid-session after {held:?}, shown {shown_kg}, finding {finding}"));
         }
     }
 
@@ -182,20 +208,22 @@ impl Watch {
     }
 
     /// The rest of the session after a drop at `marked`: a level below.
-    pub fn after_drop(&mut self, marked: usize, level: usize) {
+    pub fn after_drop(&mut self, variant: &VariantId, marked: usize, level: usize) {
         if level >= marked {
             self.breaches.late += 1;
+            self.note(format!("marked at {marked}, in the rest of the session {variant} at {level}"));
         }
     }
 
-    /// What was done on a ladder in a session; `sets` are those of the slot, `clean` says no drop, hold or red mark.
+    /// What was done on a ladder in a session; `sets` are those of the slot, `clean` says no drop, hold or red
+    /// mark, `dropped` a drop.
     pub fn done(
         &mut self,
         catalogue: &Catalogue,
         day: NaiveDate,
         plan: &Prescription,
         sets: &[SetDone],
-        clean: bool,
+        (clean, dropped): (bool, bool),
     ) {
         let Some(last) = sets.last() else { return };
         let Some(place) = catalogue.place(&last.variant) else { return };
@@ -222,9 +250,22 @@ impl Watch {
                         None => plan.reserve.is_none(),
                     }
             });
+        // A variant that was left in mid-session was done, and not as planned.
+        let mut left: Vec<&SetDone> = Vec::new();
+        for set in sets.iter().filter(|s| s.variant != last.variant) {
+            left.retain(|l| l.variant != set.variant);
+            left.push(set);
+        }
+        for set in left {
+            let kg = kg_of(catalogue, &set.variant, &set.load);
+            let used = Use { day, kg, as_planned: false, last: None };
+            self.uses.entry(set.variant.clone()).or_default().push(used);
+        }
         let kg = kg_of(catalogue, &last.variant, &last.load);
         self.uses.entry(last.variant.clone()).or_default().push(Use { day, kg, as_planned, last: last_set });
-        self.ladders.entry(place.ladder.id.clone()).or_default().level = Some(place.level);
+        // A session that went on unloaded because of another ladder moves no level of this one.
+        let level = if dropped { place.level } else { usize::from(plan.level) };
+        self.ladders.entry(place.ladder.id.clone()).or_default().level = Some(level);
     }
 }
 

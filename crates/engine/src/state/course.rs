@@ -26,7 +26,7 @@ impl State {
             entry.recent = effect.map(|e| e.seen.clone()).unwrap_or_default();
             match effect.filter(|e| e.drops > 0) {
                 Some(effect) => drop_level(entry, &id, run, ground, effect),
-                None => go_on(entry, &id, run),
+                None => go_on(entry, &id, run, effects),
             }
         }
     }
@@ -102,13 +102,17 @@ fn drop_level(entry: &mut LadderState, id: &LadderId, run: &Run, ground: &Ground
     }
 }
 
-fn go_on(entry: &mut LadderState, id: &LadderId, run: &Run) {
+fn go_on(entry: &mut LadderState, id: &LadderId, run: &Run, effects: &Effects) {
     let Some(exposed) = entry.exposures.last().filter(|e| e.run == run.id).cloned() else { return };
     if !exposed.symptom_free {
         return;
     }
     // What was proposed bounds the level: nobody moves up by a choice of her own.
     let shown = shown_level(run, id);
+    // A session that went on unloaded because of another ladder says nothing of the level of this one.
+    if effects.unloaded.is_some() && shown.is_some_and(|s| exposed.level < s) {
+        return;
+    }
     let adopt = |level: u8| shown.map_or(level, |s| level.min(s));
     let settled = run.next_day.as_ref().map(|n| n.answer == NextDay::Settled);
     match &mut entry.course {

@@ -272,6 +272,8 @@ pub struct VariantUse {
     pub as_planned: bool,
     /// True if the ladder was symptom-free.
     pub symptom_free: bool,
+    /// True if every set of it left "five or more": her load is not found yet.
+    pub open_ended: bool,
 }
 
 /// What folding needs beside the history.

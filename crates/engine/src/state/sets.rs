@@ -139,6 +139,7 @@ impl State {
             });
             let proposed = prescription.map(|p| &p.variant);
             let chosen = proposed.is_some_and(|v| *v != last_set.variant)
+                && effects.unloaded.is_none()
                 && effects.ladders.get(&ladder).is_none_or(|e| e.drops == 0);
             for used in variants_of(run, &ladder, place.variant.id.clone()) {
                 let last_of =
@@ -153,6 +154,12 @@ impl State {
                     load: if is_last { held.load.clone() } else { set.load.clone() },
                     as_planned: is_last && last.is_some_and(|l| l.as_planned),
                     symptom_free,
+                    open_ended: run
+                        .sets
+                        .iter()
+                        .map(|e| &e.set)
+                        .filter(|s| s.ladder == ladder && s.variant == set.variant)
+                        .all(|s| matches!(s.reserve, Some(Reserve::AtLeast(_))) && !s.stopped),
                 });
             }
             if let Some(group) = place.variant.group.clone() {
