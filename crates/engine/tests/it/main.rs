@@ -10,6 +10,8 @@ mod loads;
 mod log;
 mod properties;
 mod sessions;
+mod settings;
+mod settings_properties;
 mod story;
 mod symptoms;
 mod watch;
