@@ -16,5 +16,6 @@ mod sessions;
 mod settings;
 mod settings_properties;
 mod story;
+mod symptom_table;
 mod symptoms;
 mod watch;
