@@ -134,9 +134,33 @@ impl RulePack {
         self.effort.iter().find(|e| &e.id == id)
     }
 
+    /// Every rule that has a sentence of its own, with its numbers by name: rules, effort rules and
+    /// conditions. The sentence stands in `rules.ftl` under [`RuleId::sentence`].
+    #[must_use]
+    pub fn spoken(&self) -> Vec<(RuleId, BTreeMap<String, f64>)> {
+        let rules = self.rules.values().map(|r| (r.id.clone(), r.numbers.clone()));
+        let effort = self.effort.iter().map(|e| {
+            let numbers = e.numbers().into_iter().map(|(name, n)| (name.to_owned(), n));
+            (e.id.clone(), numbers.collect())
+        });
+        let conditions = self.conditions.iter().map(|c| {
+            let more = (c.extra_reserve > 0.0).then(|| ("extra_reserve".to_owned(), c.extra_reserve));
+            (RuleId::from(format!("condition.{}", c.id)), more.into_iter().collect())
+        });
+        rules.chain(effort).chain(conditions).collect()
+    }
+
     /// What the coach set that is in force, in order of what it is about; empty for the built-in pack.
     #[must_use]
     pub fn set_by_coach(&self) -> &[SetRule] {
         &self.set
+    }
+}
+
+impl RuleId {
+    /// The Fluent id of the rule's sentence.
+    #[must_use]
+    pub fn sentence(&self) -> String {
+        format!("rule-{}", self.0.replace('.', "-"))
     }
 }

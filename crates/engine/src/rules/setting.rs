@@ -182,6 +182,15 @@ impl RulePack {
         }
     }
 
+    /// What this pack says of a target; `None` if it has no such thing.
+    #[must_use]
+    pub fn value_of(&self, target: &SettingTarget) -> Option<SettingValue> {
+        match target {
+            SettingTarget::Number { rule, name } => self.number_of(rule, name).map(SettingValue::Number),
+            SettingTarget::Class { symptom } => self.symptom(symptom).map(|k| SettingValue::Class(k.class)),
+        }
+    }
+
     /// Says what a setting does, or why it does nothing. To be asked of the pack that is built in.
     ///
     /// # Errors
