@@ -1,12 +1,13 @@
-//! Fails the build when a code of the engine has no sentence, in any language.
+//! Fails the build when a code or a rule of the engine has no sentence, in any language, or the sentence
+//! of a rule leaves one of its numbers out.
 
-use fluent_syntax::ast::Entry;
+use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 use newel_engine::catalogue::Catalogue;
 use newel_engine::monitor::Notice;
 use newel_engine::reason::ReasonCode;
 use newel_engine::review::FINDING_CODES;
 use newel_engine::rules::RulePack;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {
@@ -27,9 +28,12 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         wanted.extend((1..=place.variant.cues).map(|n| format!("{id}.cue{n}")));
         wanted.push(id);
     }
+    let spoken = rules.spoken();
+    wanted.extend(spoken.iter().map(|(id, _)| id.sentence()));
     for language in std::fs::read_dir(locales)? {
         let language = language?.path();
         let mut found = BTreeSet::new();
+        let mut values: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
         for file in std::fs::read_dir(&language)? {
             let path = file?.path();
             let text = std::fs::read_to_string(&path)?;
@@ -43,6 +47,9 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             for entry in resource.body {
                 if let Entry::Message(message) = entry {
                     let id = message.id.name;
+                    if let Some(pattern) = &message.value {
+                        values.entry(id.to_owned()).or_default().extend(values_in(pattern));
+                    }
                     if message.value.is_some() && !found.insert(id.to_owned()) {
                         return Err(format!("{}: {id} stands twice", path.display()).into());
                     }
@@ -54,6 +61,30 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         if !missing.is_empty() {
             return Err(format!("{}: no sentence for {missing:?}", language.display()).into());
         }
+        for (id, numbers) in &spoken {
+            let said = values.get(&id.sentence()).cloned().unwrap_or_default();
+            for name in numbers.keys() {
+                if !said.contains(name) && !said.contains(&format!("{name}_percent")) {
+                    return Err(
+                        format!("{}: {} does not say {name}", language.display(), id.sentence()).into()
+                    );
+                }
+            }
+        }
     }
     Ok(())
+}
+
+/// Names of the values that a sentence uses outside of its variants.
+fn values_in(pattern: &Pattern<&str>) -> Vec<String> {
+    let name = |expression: &InlineExpression<&str>| match expression {
+        InlineExpression::VariableReference { id } => Some(id.name.to_owned()),
+        _ => None,
+    };
+    let in_element = |element: &PatternElement<&str>| match element {
+        PatternElement::Placeable { expression: Expression::Inline(inline) } => name(inline),
+        PatternElement::Placeable { expression: Expression::Select { selector, .. } } => name(selector),
+        PatternElement::TextElement { .. } => None,
+    };
+    pattern.elements.iter().filter_map(in_element).collect()
 }

@@ -236,6 +236,7 @@ desk-unsent = not sent yet
 desk-withdraw = Take back
 desk-kind-note = Note
 desk-kind-override = Start set
+desk-kind-rule_setting = Rule set
 desk-kind-hold_answered = Answer to a hold
 desk-kind-restriction = Restriction
 desk-kind-clearance = Clearance

@@ -80,3 +80,7 @@ reason-lighter-now = The last set left less than meant: a lighter load is offere
 reason-finding-up = The last set left room: { $load } next, to find your load.
 reason-she-chose = { $variant }: your choice for today.
 reason-fresh-start = A new start: keep { $target } reps in reserve.
+reason-rule-set-by-coach = { $noted ->
+    [0] Your coach set this rule for you.
+   *[other] Your coach set this rule for you: { $note }
+}

@@ -37,7 +37,7 @@ pub fn built_in_programmes(books: &Books) -> Result<Vec<Programme>, AppError> {
     Ok(programmes)
 }
 
-fn checked_text(text: &str) -> Result<String, AppError> {
+pub(crate) fn checked_text(text: &str) -> Result<String, AppError> {
     let text = text.trim();
     if text.is_empty() {
         return Err(Refusal::NameMissing.into());
@@ -49,7 +49,7 @@ fn checked_text(text: &str) -> Result<String, AppError> {
 }
 
 impl Profile {
-    fn coach_only(&self) -> Result<(), AppError> {
+    pub(crate) fn coach_only(&self) -> Result<(), AppError> {
         if self.role() == Role::Coach { Ok(()) } else { Err(Refusal::CoachOnly.into()) }
     }
 
@@ -67,7 +67,7 @@ impl Profile {
     }
 
     /// What is known of a client, with the programme that was given where her log holds none.
-    fn client(&mut self, person: PersonId) -> Result<Known, AppError> {
+    pub(crate) fn client(&mut self, person: PersonId) -> Result<Known, AppError> {
         let given = self.given(person)?;
         let coach = self.name()?;
         let mut known = self.known(person)?.clone();
@@ -443,6 +443,9 @@ impl Profile {
                     Payload::Note { text } => ("note", text.clone()),
                     Payload::Answer { text, .. } => ("answer", text.clone()),
                     Payload::Override { note, .. } => ("override", note.clone()),
+                    Payload::RuleSetting(setting) => {
+                        ("rule_setting", setting.note.clone().unwrap_or_default())
+                    }
                     Payload::HoldAnswered { note, .. } => ("hold_answered", note.clone()),
                     Payload::Restriction { note, .. } => ("restriction", note.clone()),
                     Payload::Clearance { who, said, .. } => ("clearance", format!("{who}: {said}")),

@@ -73,6 +73,15 @@ pub enum Refusal {
     /// Only a coach's profile can do this.
     #[error("only a coach can do this")]
     CoachOnly,
+    /// Loosening a rule asks for a note.
+    #[error("loosening a rule asks for a note")]
+    NoteMissing,
+    /// A rule or number that is not for a coach to set.
+    #[error("this rule cannot be set")]
+    RuleFixed,
+    /// A red flag would be loosened.
+    #[error("a red flag cannot be loosened")]
+    RedFlagStays,
 }
 
 impl Refusal {
@@ -94,11 +103,14 @@ impl Refusal {
             Self::NameMissing => "name-missing",
             Self::NotForThisProfile => "not-for-this-profile",
             Self::CoachOnly => "coach-only",
+            Self::NoteMissing => "note-missing",
+            Self::RuleFixed => "rule-fixed",
+            Self::RedFlagStays => "red-flag-stays",
         }
     }
 
     /// Every refusal, for the test that each has its sentence.
-    pub const ALL: [Self; 14] = [
+    pub const ALL: [Self; 17] = [
         Self::NoProfile,
         Self::NoSuchProfile,
         Self::PlanForSomebodyElse,
@@ -113,6 +125,9 @@ impl Refusal {
         Self::NameMissing,
         Self::NotForThisProfile,
         Self::CoachOnly,
+        Self::NoteMissing,
+        Self::RuleFixed,
+        Self::RedFlagStays,
     ];
 }
 

@@ -12,6 +12,8 @@ pub mod outside;
 pub mod path;
 pub mod profile;
 pub mod replay;
+pub mod rule_settings;
+pub mod rulebook;
 pub mod simulate;
 pub mod train;
 pub mod train_view;

@@ -17,7 +17,7 @@ use newel_engine::programme::{Amount, Block, PlanSession};
 use newel_engine::proposal::{Bench, Gate, Outcome, Prescription, Proposal, Target, Turn, next_session};
 use newel_engine::reason::{Fact, Reason, ReasonCode};
 use newel_engine::record::Readiness;
-use newel_engine::rules::{Class, Scope, Shelf, Urgency, When};
+use newel_engine::rules::{Class, RulePack, Scope, Shelf, Urgency, When};
 use newel_engine::stage::StageOn;
 use newel_engine::symptom::Verdict;
 
@@ -29,11 +29,12 @@ const NEXT_DAY_DAYS: i64 = 7;
 /// Builds the Train screen.
 #[must_use]
 pub fn build(known: &Known, books: &Books, person: PersonView, now: DateTime<FixedOffset>) -> TrainView {
-    let kinds = kinds(books, person.stage);
+    let rules = books.rules.in_force(&known.history.settings, None, now.date_naive());
+    let kinds = kinds(rules, person.stage);
     TrainView { today: now.date_naive(), state: state(known, books, now), person, kinds }
 }
 
-fn kinds(books: &Books, stage: Option<StageOn>) -> Vec<KindView> {
+fn kinds(rules: &RulePack, stage: Option<StageOn>) -> Vec<KindView> {
     let asked = |when: When, from: Option<u32>| match when {
         When::Any => true,
         When::Pregnant => {
@@ -42,8 +43,7 @@ fn kinds(books: &Books, stage: Option<StageOn>) -> Vec<KindView> {
         }
         When::Postpartum => stage.and_then(|s| s.weeks_after()).is_some(),
     };
-    let mut kinds: Vec<_> = books
-        .rules
+    let mut kinds: Vec<_> = rules
         .symptoms()
         .iter()
         .filter(|k| asked(k.when, k.from_week))
@@ -454,7 +454,9 @@ fn mark_reasons(bench: &Bench<'_>, mark: &Mark, verdict: Option<&Verdict>) -> Ve
     if code == ReasonCode::LevelDownSymptom {
         reason = reason.number("exposures", rules.number("level.back-up", "exposures")).number("clean", 0.0);
     }
-    vec![reason]
+    let mut reasons = vec![reason];
+    reasons.extend(bench.settings_behind(&reasons));
+    reasons
 }
 
 fn finished(

@@ -16,6 +16,7 @@ const FILES: &[(&str, &str)] = &[
     ("desk", include_str!("../../../locales/en/desk.ftl")),
     ("screens", include_str!("../../../locales/en/screens.ftl")),
     ("watch", include_str!("../../../locales/en/watch.ftl")),
+    ("rules", include_str!("../../../locales/en/rules.ftl")),
 ];
 
 /// A catalogue of words.

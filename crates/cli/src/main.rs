@@ -5,6 +5,7 @@
 
 mod demo;
 mod files;
+mod rules;
 mod say;
 mod session;
 mod simulate;
@@ -121,6 +122,15 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Print the rule pack: each rule with its numbers, what it does and its source
+    Rules {
+        /// Write JSON
+        #[arg(long)]
+        json: bool,
+        /// Write a page in Markdown: what a symptom does (the default), or the rules
+        #[arg(long, value_name = "PAGE", num_args = 0..=1, default_missing_value = "symptoms", conflicts_with = "json")]
+        table: Option<rules::Page>,
+    },
     /// Make every proposal of a database again and compare it with the one that was shown
     Replay {
         /// The database
@@ -160,6 +170,7 @@ fn run(command: Command) -> Result<End, AppError> {
             let asked = newel_app::simulate::Simulation { clients, weeks, seed, scenario, try_numbers };
             simulate::simulate(&asked, figure.as_deref(), json)
         }
+        Command::Rules { json, table } => rules::rules(table, json),
         Command::Replay { db } => session::replay(&db),
     }
 }

@@ -13,6 +13,11 @@ pub(crate) fn line(text: &str) {
     let _ = writeln!(std::io::stdout().lock(), "{text}");
 }
 
+/// Writes a text that has its own ends of line.
+pub(crate) fn text(text: &str) {
+    let _ = write!(std::io::stdout().lock(), "{text}");
+}
+
 /// Writes JSON, with an end of line.
 pub(crate) fn json(value: &impl Serialize) -> Result<(), AppError> {
     let text = serde_json::to_string_pretty(value).map_err(|_| AppError::Internal)?;

@@ -304,3 +304,23 @@ fn review_puts_the_stop_sign_first() {
     assert_eq!(named("queue") + named("well"), 7, "everybody is on the Desk");
     assert!(out(&newel(&["review", "--db", text(&db), "--on", ON])).starts_with("Selin Duarte"));
 }
+
+#[test]
+fn the_rule_pack_is_printed_and_its_pages_are_the_ones_in_docs() {
+    let plain = newel(&["rules"]);
+    assert_eq!(status(&plain), 0);
+    let said = out(&plain);
+    assert!(said.contains("load.step  days 28, share 0.1\n    A load goes up by at most 10 %"), "{said}");
+    assert!(said.contains("symptom.chest-pain\n"));
+    let json: serde_json::Value = serde_json::from_str(&out(&newel(&["rules", "--json"]))).expect("JSON");
+    let step = json["rules"].as_array().expect("rules").iter().find(|r| r["id"] == "load.step");
+    assert_eq!(step.expect("the step")["may_set"]["share"]["stricter"], "less");
+    assert_eq!(json["symptoms"][0]["id"], "heaviness");
+    let docs = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../docs");
+    for (call, page) in
+        [(vec!["rules", "--table"], "symptoms.md"), (vec!["rules", "--table", "rules"], "rules.md")]
+    {
+        assert_eq!(out(&newel(&call)), fs::read_to_string(docs.join(page)).expect("a page"), "{page}");
+    }
+    assert_eq!(status(&newel(&["rules", "--json", "--table"])), 2);
+}

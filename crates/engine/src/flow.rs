@@ -70,7 +70,7 @@ impl Flow {
         let mut turns = BTreeMap::new();
         for block in &session.blocks {
             for slot in &block.slots {
-                turns.insert(slot.id.clone(), bench.turn(block, slot));
+                turns.insert(slot.id.clone(), bench.naming_settings(bench.turn(block, slot)));
             }
         }
         for (index, block) in session.blocks.iter().enumerate() {

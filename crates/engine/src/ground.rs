@@ -73,9 +73,21 @@ pub enum Bar {
 }
 
 impl<'a> Ground<'a> {
-    /// The ground on a day, from what was recorded up to `until` (all if `None`).
+    /// The ground on a day, from what was recorded up to `until` (all if `None`), by the pack that is
+    /// in force then; `rules` is the one that is built in.
     #[must_use]
     pub fn of(
+        history: &History,
+        catalogue: &'a Catalogue,
+        rules: &'a RulePack,
+        day: NaiveDate,
+        until: Option<DateTime<FixedOffset>>,
+    ) -> Self {
+        Self::by(history, catalogue, rules.in_force(&history.settings, until, day), day, until)
+    }
+
+    /// As [`Ground::of`], by a pack that is known to be the one in force.
+    pub(crate) fn by(
         history: &History,
         catalogue: &'a Catalogue,
         rules: &'a RulePack,

@@ -124,6 +124,8 @@ codes! {
     SheChose = "she-chose",
     /// A birth, a loss or a surgery closed the load history.
     FreshStart = "fresh-start",
+    /// A rule behind another reason is as the coach set it.
+    RuleSetByCoach = "rule-set-by-coach",
 }
 
 /// A value in a reason.

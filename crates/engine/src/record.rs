@@ -10,6 +10,7 @@ use crate::ids::{
 use crate::kit::{Kit, Load};
 use crate::programme::Start;
 use crate::proposal::SessionProposal;
+use crate::rules::RuleSetting;
 use crate::stage::Stage;
 use crate::units::Weight;
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -463,6 +464,8 @@ pub enum Payload {
         /// Why.
         note: String,
     },
+    /// The coach sets a rule for a client, or puts it back to what the pack says.
+    RuleSetting(RuleSetting),
     /// A kind from a newer version. Its line is kept and passed on untouched.
     #[serde(other)]
     Unknown,

@@ -46,8 +46,8 @@ pub struct Verdict {
 pub struct Before {
     /// The same kind was marked on this ladder earlier in this session.
     pub again: bool,
-    /// Amount of the same kind in the session before on this ladder, if it dropped or held then.
-    pub last_drop: Option<u8>,
+    /// Sessions running, up to the one before on this ladder, in which the same kind dropped or held.
+    pub drops_running: u8,
     /// Amount of the same kind in the session before on this ladder, whatever it did then.
     pub last_amount: Option<u8>,
     /// It is said of the next morning.
@@ -120,7 +120,8 @@ pub fn judge(rules: &RulePack, intake: &Intake, symptom: &Symptom, before: Befor
     }
     if class == Class::Drop && !usual {
         let grown = before.last_amount.is_some_and(|last| amount > last);
-        if before.last_drop.is_some() || (grown && baseline.is_some()) {
+        let sessions = f64::from(before.drops_running) + 1.0;
+        if sessions >= rules.number("symptom.repeat", "sessions") || (grown && baseline.is_some()) {
             class = Class::Hold;
             because = if grown { Because::Growing } else { Because::Repeated };
         }
@@ -193,7 +194,7 @@ mod tests {
 
     #[test]
     fn the_same_drop_in_two_sessions_running_holds() {
-        let before = Before { last_drop: Some(5), last_amount: Some(5), ..Before::default() };
+        let before = Before { drops_running: 1, last_amount: Some(5), ..Before::default() };
         assert_eq!(class("heaviness", None, before), Class::Hold);
         let grown = judge(&rules(), &Intake::default(), &felt("heaviness", Some(SymptomAmount::Lot)), before);
         assert_eq!(grown.because, Because::Growing);

@@ -60,6 +60,8 @@ pub enum Action {
     GiveConsent,
     /// Set where a client starts on a ladder.
     SetStart,
+    /// Set a rule for a client, or put it back.
+    SetRule,
     /// Took a plan file in.
     TakeInPlan,
     /// Wrote a plan file.
@@ -135,7 +137,8 @@ pub fn areas_of(payload: &Payload) -> BTreeSet<Area> {
         Payload::Screening { .. }
         | Payload::Restriction { .. }
         | Payload::HoldAnswered { .. }
-        | Payload::Clearance { .. } => &[Area::Safety],
+        | Payload::Clearance { .. }
+        | Payload::RuleSetting(_) => &[Area::Safety],
         Payload::Question { .. }
         | Payload::Answer { .. }
         | Payload::Note { .. }

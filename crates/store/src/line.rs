@@ -101,6 +101,7 @@ pub(crate) fn target_of(payload: &Payload) -> Option<RecordId> {
         | Payload::PlanTakenIn { .. }
         | Payload::PlanSent { .. }
         | Payload::Override { .. }
+        | Payload::RuleSetting(_)
         | Payload::Unknown => None,
     }
 }

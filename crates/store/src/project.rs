@@ -128,6 +128,7 @@ fn payload(
         | Payload::PlanTakenIn { .. }
         | Payload::PlanSent { .. }
         | Payload::Override { .. }
+        | Payload::RuleSetting(_)
         | Payload::Unknown => Ok(()),
     }
 }

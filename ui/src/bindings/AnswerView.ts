@@ -14,7 +14,7 @@ record: RecordId,
  */
 at: string, 
 /**
- * Kind of the record (`note`, `override`, `hold_answered`, `restriction`, `clearance`, ...).
+ * Kind of the record (`note`, `override`, `hold_answered`, `restriction`, `clearance`, `rule_setting`, ...).
  */
 kind: string, 
 /**

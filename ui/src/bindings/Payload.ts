@@ -13,6 +13,7 @@ import type { ProgrammeId } from "./ProgrammeId";
 import type { Readiness } from "./Readiness";
 import type { RecordId } from "./RecordId";
 import type { RestrictionKind } from "./RestrictionKind";
+import type { RuleSetting } from "./RuleSetting";
 import type { RunId } from "./RunId";
 import type { SessionProposal } from "./SessionProposal";
 import type { SetDone } from "./SetDone";
@@ -284,4 +285,4 @@ start: Start,
 /**
  * Why.
  */
-note: string, } | { "kind": "unknown" };
+note: string, } | { "kind": "rule_setting" } & RuleSetting | { "kind": "unknown" };

@@ -7,6 +7,7 @@ use newel_engine::programme::{Programme, Start};
 use newel_engine::proposal::SessionProposal;
 use newel_engine::reason::Fact;
 use newel_engine::record::{Baseline, HoldAnswer, RestrictionKind};
+use newel_engine::rules::{Direction, RuleSetting, SettingError, SettingValue};
 use newel_engine::stage::{Stage, StageOn};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -115,7 +116,7 @@ pub struct AnswerView {
     pub record: RecordId,
     /// When.
     pub at: DateTime<FixedOffset>,
-    /// Kind of the record (`note`, `override`, `hold_answered`, `restriction`, `clearance`, ...).
+    /// Kind of the record (`note`, `override`, `hold_answered`, `restriction`, `clearance`, `rule_setting`, ...).
     pub kind: String,
     /// Its words.
     pub text: String,
@@ -231,4 +232,26 @@ pub struct OverrideForm {
     pub start: Start,
     /// Why.
     pub note: String,
+}
+
+/// A rule that was set for a client, in force or not.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export)]
+pub struct RuleSettingView {
+    /// Its record.
+    pub record: RecordId,
+    /// When it was written.
+    pub at: DateTime<FixedOffset>,
+    /// What was set, with its note.
+    pub setting: RuleSetting,
+    /// What the pack says of the same thing; `None` if it has no such thing.
+    pub pack: Option<SettingValue>,
+    /// What it does, if it is well founded.
+    pub direction: Option<Direction>,
+    /// Why it has no effect, if it is not.
+    pub refused: Option<SettingError>,
+    /// True if it is the one that holds today.
+    pub in_force: bool,
+    /// True if this device wrote it, so that it can be taken back here.
+    pub own: bool,
 }

@@ -12,6 +12,7 @@ use crate::record::{
     Baseline, HoldAnswer, NextDay, Payload, Profile, Readiness, Record, Reserve, RestrictionKind, SetDone,
     SkipWhy, Symptom, SymptomAmount,
 };
+use crate::rules::RuleSetting;
 use crate::stage::Stage;
 use crate::units::Kg;
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -218,7 +219,7 @@ pub struct Cleared {
 
 /// Lengths of the lists of a history.
 #[derive(Clone, Copy, Debug, Default)]
-pub(crate) struct Extent([usize; 12]);
+pub(crate) struct Extent([usize; 13]);
 
 impl Extent {
     /// How many runs.
@@ -248,6 +249,8 @@ pub struct History {
     pub clearances: Vec<Said<Cleared>>,
     /// Overrides by the coach, in order.
     pub overrides: Vec<Said<(Start, String)>>,
+    /// Rules that the coach set, in order; well founded or not. The rule pack says what has effect.
+    pub settings: Vec<Said<RuleSetting>>,
     /// Answers to "ten reps with what?".
     pub ten_reps: Vec<Said<(VariantId, Load)>>,
     /// Body masses in order.
@@ -299,6 +302,7 @@ impl History {
             self.hold_replies.len(),
             self.clearances.len(),
             self.overrides.len(),
+            self.settings.len(),
             self.ten_reps.len(),
             self.masses.len(),
             self.words.len(),
@@ -317,6 +321,7 @@ impl History {
             hold_replies,
             clearances,
             overrides,
+            settings,
             ten_reps,
             masses,
             words,
@@ -330,6 +335,7 @@ impl History {
         self.hold_replies.truncate(hold_replies);
         self.clearances.truncate(clearances);
         self.overrides.truncate(overrides);
+        self.settings.truncate(settings);
         self.ten_reps.truncate(ten_reps);
         self.masses.truncate(masses);
         self.words.truncate(words);
@@ -486,6 +492,13 @@ impl History {
             }
             Payload::Override { start, note } => {
                 self.overrides.push(said(said_at, (start.clone(), note.clone())));
+            }
+            Payload::RuleSetting(_) => {
+                // Two corrections side by side are both kept: the pack takes the stricter.
+                self.settings.extend(standing.holds.iter().filter_map(|p| match p {
+                    Payload::RuleSetting(setting) => Some(said(said_at, setting.clone())),
+                    _ => None,
+                }));
             }
             Payload::Question { text } => self.words.push(said(said_at, ("question", text.clone()))),
             Payload::Answer { text, .. } => self.words.push(said(said_at, ("answer", text.clone()))),

@@ -67,6 +67,7 @@ pub fn run_of(payload: &Payload) -> Option<RunId> {
         | Payload::PlanTakenIn { .. }
         | Payload::PlanSent { .. }
         | Payload::Override { .. }
+        | Payload::RuleSetting(_)
         | Payload::Unknown => None,
     }
 }

@@ -58,6 +58,8 @@ pub struct WeekLoad {
     pub unknown: u32,
     /// Sessions in the sum whose minutes are estimated from the times of their records.
     pub estimated: u32,
+    /// The rule.
+    pub rule: RuleId,
 }
 
 /// Minutes of a week.
@@ -187,8 +189,15 @@ fn load_and_minutes(
 ) -> (WeekLoad, WeekMinutes) {
     let cap = watched.rules.number("watch.minutes", "cap");
     let mut daily = vec![0.0; 7];
-    let mut load =
-        WeekLoad { daily: Vec::new(), sum: 0.0, monotony: None, strain: None, unknown: 0, estimated: 0 };
+    let mut load = WeekLoad {
+        daily: Vec::new(),
+        sum: 0.0,
+        monotony: None,
+        strain: None,
+        unknown: 0,
+        estimated: 0,
+        rule: RuleId::from("watch.load"),
+    };
     let mut minutes = WeekMinutes {
         minutes: 0,
         days: 0,

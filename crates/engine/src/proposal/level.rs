@@ -24,16 +24,12 @@ pub struct LevelPick {
     pub reasons: Vec<Reason>,
 }
 
-/// Two exposures running of the same variant at the top of the range with target + 1 in reserve, at
+/// Exposures running of the same variant, as many as the rule asks for, at the top of the range with target + 1 in reserve, at
 /// the ready mark or at the heaviest that her kit makes.
 #[must_use]
 pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_>]) -> bool {
-    let mut recent = state.exposures.iter().rev();
-    let (Some(a), Some(b)) = (recent.next(), recent.next()) else { return false };
-    if a.variant != b.variant {
-        return false;
-    }
-    let Some(place) = open.iter().find(|p| p.variant.id == a.variant) else { return false };
+    let Some(latest) = state.exposures.last() else { return false };
+    let Some(place) = open.iter().find(|p| p.variant.id == latest.variant) else { return false };
     let over = case.ground.rules.number("level.up", "over_target");
     let good = |e: &Exposure| {
         let timed = matches!(e.range, Amount::Seconds { .. });
@@ -44,7 +40,8 @@ pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_
             && e.last.is_some_and(|l| l.count >= case.range.high() && l.reserve_at_least(threshold, timed))
             && at_ready_mark(case, place, e)
     };
-    good(a) && good(b)
+    let running = state.exposures.iter().rev().take_while(|e| e.variant == latest.variant && good(e)).count();
+    running as f64 >= case.ground.rules.number("level.up", "exposures")
 }
 
 fn at_ready_mark(case: &LoadCase<'_>, place: &Place<'_>, e: &Exposure) -> bool {

@@ -172,7 +172,7 @@ impl LoadCase<'_> {
             let reason = why(ReasonCode::StartAnswer, &load);
             return Some((load, reason));
         }
-        if let Some((load, last)) = self.from_group(place, &loads) {
+        if let Some((load, last)) = self.group_start(place, &loads) {
             let reason = why(ReasonCode::StartGroup, &load)
                 .with("last_variant", Fact::Variant(last.0))
                 .with("last_load", Fact::Load(last.1));
@@ -184,7 +184,7 @@ impl LoadCase<'_> {
 
     /// A start for a variant whose group is known from another one: somewhat less than was held there, and no more
     /// than passes the tests. With what was held.
-    fn from_group(&self, place: &Place<'_>, loads: &[Load]) -> Option<(Load, (VariantId, Load))> {
+    fn group_start(&self, place: &Place<'_>, loads: &[Load]) -> Option<(Load, (VariantId, Load))> {
         let group = place.variant.group.as_ref().filter(|_| self.finding_allowed())?;
         let tracker = self.tracker(place)?;
         let last = self.state.held.get(group)?;
@@ -366,7 +366,7 @@ impl LoadCase<'_> {
         }
     }
 
-    /// Two exposures running (the latest first) at the top with reserve at target, or one with more.
+    /// Exposures running (the latest first) at the top with reserve at target, or one alone with more.
     fn big_step_earned(&self, latest: &[&Exposure]) -> bool {
         let at_top = |e: &Exposure, more: f64| {
             let timed = matches!(e.range, Amount::Seconds { .. });
@@ -375,12 +375,9 @@ impl LoadCase<'_> {
                     l.count >= self.range.high() && l.reserve_at_least(self.effort.target + more, timed)
                 })
         };
-        let mut recent = latest.iter();
-        match (recent.next(), recent.next()) {
-            (Some(a), _) if at_top(a, self.number("load.big-step", "alone_over_target")) => true,
-            (Some(a), Some(b)) => at_top(a, 0.0) && at_top(b, 0.0),
-            (Some(_) | None, None) | (None, Some(_)) => false,
-        }
+        let alone = |e: &&Exposure| at_top(e, self.number("load.big-step", "alone_over_target"));
+        let running = latest.iter().take_while(|e| at_top(e, 0.0)).count();
+        latest.first().is_some_and(alone) || running as f64 >= self.number("load.big-step", "exposures")
     }
 
     fn by_strength(
@@ -396,7 +393,9 @@ impl LoadCase<'_> {
         let heaviest = bounds.permitted.iter().rfind(|l| self.holds(place, tracker, l)).cloned();
         let beyond = bounds.all.iter().rfind(|l| self.holds(place, tracker, l)).cloned();
         let kg = |l: &Load| place.variant.external(l).0;
-        if let Some(pick) = self.still_finding(place, &bounds, uses, last, heaviest.as_ref()) {
+        if let Some(pick) =
+            self.still_finding(place, &bounds, uses, last, (heaviest.as_ref(), beyond.as_ref()))
+        {
             return Some(pick);
         }
         if heaviest.as_ref().is_none_or(|l| kg(l) <= kg(&last.load) + EPS)
@@ -488,10 +487,7 @@ impl LoadCase<'_> {
             && kg(&beyond) > kg(&load) + EPS
             && bounds.step.as_ref() != Some(&load)
         {
-            reasons.push(
-                Reason::new(self.rules(), ReasonCode::StepBound, "load.step")
-                    .number("percent", libm::round(self.number("load.step", "share") * 100.0)),
-            );
+            reasons.push(self.step_bound());
         }
         if nothing_qualifies {
             reasons.push(
@@ -520,7 +516,7 @@ impl LoadCase<'_> {
         bounds: &Bounds,
         uses: &[VariantUse],
         last: &VariantUse,
-        heaviest: Option<&Load>,
+        (heaviest, beyond): (Option<&Load>, Option<&Load>),
     ) -> Option<Pick> {
         let held_back =
             self.cap.is_some() || self.bottom_only || bounds.lay_off.is_some() || bounds.fell_short;
@@ -532,15 +528,19 @@ impl LoadCase<'_> {
         // What the filter permits already is no less for being found still.
         let load = heaviest.filter(|l| kg(l) > kg(from)).unwrap_or(from).clone();
         bounds.all.iter().find(|l| kg(l) > kg(&load) + EPS)?;
-        let reason = Reason::new(self.rules(), ReasonCode::StillFinding, "load.first")
+        let finding = Reason::new(self.rules(), ReasonCode::StillFinding, "load.first")
             .with("variant", Fact::Variant(place.variant.id.clone()))
             .with("load", Fact::Load(load.clone()));
+        let mut reasons = vec![finding];
+        if kg(&load) > kg(from) + EPS && beyond.is_some_and(|b| kg(b) > kg(&load) + EPS) {
+            reasons.push(self.step_bound());
+        }
         Some(Pick {
             load,
             target: self.as_target(self.range.low()),
             aim: self.effort.target,
             purpose: Purpose::Find,
-            reasons: vec![reason],
+            reasons,
             too_hard: false,
             gap: false,
         })
@@ -643,6 +643,11 @@ impl LoadCase<'_> {
             too_hard: false,
             gap: false,
         })
+    }
+
+    fn step_bound(&self) -> Reason {
+        Reason::new(self.rules(), ReasonCode::StepBound, "load.step")
+            .number("percent", libm::round(self.number("load.step", "share") * 100.0))
     }
 
     /// Rep-only and timed variants, and loads without a state: reps or seconds move, then the load.

@@ -4,6 +4,7 @@ mod effort;
 mod level;
 mod load;
 mod session;
+mod settings;
 mod today;
 mod types;
 

@@ -29,7 +29,7 @@ pub struct Inputs<'a> {
     pub starts: &'a [Start],
     /// Catalogue.
     pub catalogue: &'a Catalogue,
-    /// Rule pack.
+    /// The rule pack that is built in. On a bench it is the one that is in force on the day.
     pub rules: &'a RulePack,
     /// The local day.
     pub day: NaiveDate,
@@ -76,6 +76,7 @@ impl<'a> Bench<'a> {
         let starts: Vec<Start> =
             inputs.starts.iter().cloned().chain(later.map(|o| o.what.0.clone())).collect();
         let ground = Ground::of(inputs.history, inputs.catalogue, inputs.rules, inputs.day, None);
+        let inputs = Inputs { rules: ground.rules, ..inputs };
         // Frozen for a session, also where none was known when it began.
         let run = inputs.run.and_then(|id| inputs.history.run(id));
         let body = match run {
@@ -100,10 +101,11 @@ impl<'a> Bench<'a> {
             let reason = Reason::new(rules, ReasonCode::RedWaits, "symptom.red")
                 .with("symptom", Fact::Symptom(red.symptom.clone()))
                 .with("day", Fact::Day(red.at.date_naive()));
-            return Gate::Closed { by: Some(red.record), reasons: Reasons::of(reason) };
+            return Gate::Closed { by: Some(red.record), reasons: self.with_settings(Reasons::of(reason)) };
         }
         if let Some(hold) = self.state.open_holds().find(|h| h.scope == Scope::All) {
-            return Gate::Closed { by: Some(hold.record), reasons: Reasons::of(self.hold_reason(hold)) };
+            let reasons = self.with_settings(Reasons::of(self.hold_reason(hold)));
+            return Gate::Closed { by: Some(hold.record), reasons };
         }
         Gate::Open
     }
@@ -149,7 +151,8 @@ impl<'a> Bench<'a> {
         if gate == Gate::Open {
             let mut earlier = self.earlier_today();
             for (block, slot) in session.slots() {
-                slots.push(self.propose_slot(block, slot, &mut earlier));
+                let proposal = self.propose_slot(block, slot, &mut earlier);
+                slots.push(Proposal { reasons: self.with_settings(proposal.reasons), ..proposal });
             }
         }
         SessionProposal {

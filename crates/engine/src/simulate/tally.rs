@@ -236,7 +236,7 @@ mod tests {
         // 1, 2, 3 of one set each: mean 2, SD 1, standard error 1/sqrt(3).
         let e = Estimate::ratio(&[(1.0, 1.0), (2.0, 1.0), (3.0, 1.0)]).unwrap();
         assert!((e.value - 2.0).abs() < 1e-15);
-        assert!((e.high - (2.0 + Z975 / 3f64.sqrt())).abs() < 1e-12, "{e:?}");
+        assert!((e.high - (2.0 + Z975 / libm::sqrt(3.0))).abs() < 1e-12, "{e:?}");
         assert_eq!(Estimate::ratio(&[(0.0, 0.0)]), None);
     }
 

@@ -1,6 +1,6 @@
 //! How levels move after a session.
 
-use super::{Course, Effects, Exposure, LadderEffect, LadderState, State};
+use super::{Course, Effects, Exposure, LadderEffect, LadderState, Recent, State};
 use crate::catalogue::Pattern;
 use crate::ground::Ground;
 use crate::history::Run;
@@ -23,7 +23,12 @@ impl State {
         for id in touched {
             let entry = self.ladders.entry(id.clone()).or_default();
             let effect = effects.ladders.get(&id);
-            entry.recent = effect.map(|e| e.seen.clone()).unwrap_or_default();
+            let before = std::mem::take(&mut entry.recent);
+            for (kind, now) in effect.iter().flat_map(|e| &e.seen) {
+                let then = before.get(kind).map_or(0, |r| r.running);
+                let running = if now.dropped { then.saturating_add(1) } else { 0 };
+                entry.recent.insert(kind.clone(), Recent { running, ..*now });
+            }
             match effect.filter(|e| e.drops > 0) {
                 Some(effect) => drop_level(entry, &id, run, ground, effect),
                 None => go_on(entry, &id, run, effects),

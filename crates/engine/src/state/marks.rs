@@ -111,7 +111,7 @@ impl State {
             let recent = mark.ladder.as_ref().and_then(|l| self.ladders.get(l)?.recent.get(&kind)).copied();
             let before = Before {
                 again,
-                last_drop: recent.filter(|r| r.dropped).map(|r| r.amount),
+                drops_running: recent.map_or(0, |r| r.running),
                 last_amount: recent.map(|r| r.amount),
                 next_morning: false,
             };
@@ -345,7 +345,8 @@ fn effect_on<'e>(
     // The reason names the latest mark.
     effect.by = mark.record;
     effect.symptom = verdict.kind.clone();
-    let seen = effect.seen.entry(verdict.kind.clone()).or_insert(Recent { amount: 0, dropped: false });
+    let seen =
+        effect.seen.entry(verdict.kind.clone()).or_insert(Recent { amount: 0, dropped: false, running: 0 });
     seen.amount = seen.amount.max(verdict.amount);
     seen.dropped |= verdict.class >= Class::Drop;
     effect

@@ -15,7 +15,7 @@ use crate::ids::{GroupId, LadderId, RecordId, RunId, SymptomId, VariantId};
 use crate::kit::Load;
 use crate::programme::{Amount, Start};
 use crate::record::{HoldAnswer, Reserve};
-use crate::rules::{RulePack, Scope, Urgency};
+use crate::rules::{PackThen, RulePack, Scope, Urgency};
 use crate::stage::Stage;
 use crate::strength::{Constants, Tracker};
 use crate::symptom::Verdict;
@@ -112,6 +112,8 @@ pub struct Recent {
     pub amount: u8,
     /// True if it dropped or held the ladder.
     pub dropped: bool,
+    /// Sessions running, up to that one, in which it did.
+    pub running: u8,
 }
 
 /// Where she stands on a ladder.
@@ -281,7 +283,7 @@ pub struct VariantUse {
 pub struct Frame<'a> {
     /// Catalogue.
     pub catalogue: &'a Catalogue,
-    /// Rule pack.
+    /// The rule pack that is built in; each run is judged by the one that was in force at its start.
     pub rules: &'a RulePack,
     /// The coach's starts that came with the plan; overrides are taken from the history.
     pub starts: &'a [Start],
@@ -410,7 +412,7 @@ impl State {
     }
 
     fn take_run(&mut self, history: &History, run: &Run, frame: Frame<'_>, k: &Constants) {
-        let ground = Ground::of(history, frame.catalogue, frame.rules, run.day, Some(run.started));
+        let ground = Ground::by(history, frame.catalogue, frame.rules, run.day, Some(run.started));
         let mut effects = Effects::default();
         self.take_check_in(run, &ground, &mut effects);
         for mark in &run.marks {
@@ -442,6 +444,8 @@ pub(crate) struct Fold {
     stages: usize,
     /// Answers to holds that are taken, by their place.
     answered: BTreeSet<usize>,
+    /// The pack in force at the latest run.
+    pack: PackThen,
 }
 
 impl Fold {
@@ -449,7 +453,9 @@ impl Fold {
     pub(crate) fn take(&mut self, history: &History, run: &Run, frame: Frame<'_>) {
         self.enter_stages(history, Some(run.started));
         self.state.take_replies(history, Some(run.started), run.day, &mut self.answered);
-        self.state.take_run(history, run, frame, &Constants::of(frame.rules));
+        let k = Constants::of(frame.rules);
+        let rules = self.pack.at(frame.rules, &history.settings, Some(run.started), run.day);
+        self.state.take_run(history, run, Frame { rules, ..frame }, &k);
     }
 
     /// What was said after the last run, up to the day that the state is wanted for.

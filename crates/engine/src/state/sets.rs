@@ -149,9 +149,13 @@ impl State {
                     continue;
                 }
                 let is_last = used == last_set.variant;
+                let load = if is_last { held.load.clone() } else { set.load.clone() };
+                if let Some(group) = ground.catalogue.place(&used).and_then(|p| p.variant.group.clone()) {
+                    self.held.insert(group, (used.clone(), load.clone()));
+                }
                 self.variants.entry(used).or_default().push(VariantUse {
                     day: run.day,
-                    load: if is_last { held.load.clone() } else { set.load.clone() },
+                    load,
                     as_planned: is_last && last.is_some_and(|l| l.as_planned),
                     symptom_free,
                     open_ended: run
@@ -161,9 +165,6 @@ impl State {
                         .filter(|s| s.ladder == ladder && s.variant == set.variant)
                         .all(|s| matches!(s.reserve, Some(Reserve::AtLeast(_))) && !s.stopped),
                 });
-            }
-            if let Some(group) = place.variant.group.clone() {
-                self.held.insert(group, (last_set.variant.clone(), held.load.clone()));
             }
             self.ladders.entry(ladder).or_default().exposures.push(Exposure {
                 run: run.id,

@@ -1,10 +1,12 @@
 //! A ledger gives what folding everything anew gives, whatever arrives in whatever order.
 
+use crate::settings::{class, noted, number};
 use crate::story::*;
 use newel_engine::history::History;
 use newel_engine::ids::RunId;
 use newel_engine::ledger::Ledger;
 use newel_engine::record::{HoldAnswer, NextDay, Payload, Record, SymptomAmount};
+use newel_engine::rules::{Class, RuleSetting};
 use newel_engine::stage::{BirthMode, Stage};
 use newel_engine::state::{Frame, State};
 use newel_engine::units::Weight;
@@ -95,6 +97,17 @@ fn happens(s: &mut Story, (what, pick): Event) {
             let t = i64::try_from(pick % 40).unwrap();
             s.now -= chrono::Duration::hours(t);
         }
+        17 => {
+            // The coach sets a rule, for a few days or for good, well founded or not.
+            let setting = match pick % 4 {
+                0 => class("heaviness", Class::Hold),
+                1 => noted(class("heaviness", Class::Note)),
+                2 => number("load.step", "share", 0.05),
+                _ => class("chest-pain", Class::Note),
+            };
+            let until = (pick % 3 == 0).then(|| s.today() + chrono::Duration::days(6));
+            s.says(Payload::RuleSetting(RuleSetting { until, ..setting }));
+        }
         _ => drop(s.days(i64::try_from(pick % 30).unwrap())),
     }
 }
@@ -132,7 +145,7 @@ proptest! {
 
     #[test]
     fn a_ledger_is_the_whole_fold(
-        events in proptest::collection::vec((0u8..18, 0usize..1000), 4..28),
+        events in proptest::collection::vec((0u8..19, 0usize..1000), 4..28),
         late in proptest::collection::vec((0usize..1000, 0usize..60), 0..6),
         begun_with in 0usize..30,
     ) {

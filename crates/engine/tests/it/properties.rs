@@ -11,22 +11,22 @@ use proptest::prelude::*;
 
 /// What she says of one session of two slots.
 #[derive(Clone, Debug)]
-struct Told {
-    reps: u16,
-    reserve: u8,
-    days: i64,
-    mark: u8,
-    settled: bool,
+pub struct Told {
+    pub reps: u16,
+    pub reserve: u8,
+    pub days: i64,
+    pub mark: u8,
+    pub settled: bool,
 }
 
-fn told() -> impl Strategy<Value = Told> {
+pub fn told() -> impl Strategy<Value = Told> {
     (3u16..16, 0u8..=5, 1i64..20, 0u8..12, any::<bool>())
         .prop_map(|(reps, reserve, days, mark, settled)| Told { reps, reserve, days, mark, settled })
 }
 
-const SLOTS: [&str; 2] = ["hinge", "squat"];
+pub const SLOTS: [&str; 2] = ["hinge", "squat"];
 
-fn client(stage: u8) -> Story {
+pub fn client(stage: u8) -> Story {
     let mut s = Story::new();
     match stage {
         1 => drop_ref(s.weeks_pregnant(15)),
@@ -40,13 +40,13 @@ fn client(stage: u8) -> Story {
     s
 }
 
-fn drop_ref(_: &mut Story) {}
+pub fn drop_ref(_: &mut Story) {}
 
 fn reserve(n: u8) -> Option<Reserve> {
     if n >= 5 { plenty() } else { left(n) }
 }
 
-fn tell(s: &mut Story, t: &Told) {
+pub fn tell(s: &mut Story, t: &Told) {
     s.trains();
     for name in SLOTS {
         for _ in 0..2 {
@@ -83,7 +83,7 @@ fn tell(s: &mut Story, t: &Told) {
 }
 
 /// Every prescription: a reason with a source, a finite load that her kit makes, an open place.
-fn sound(s: &Story, proposal: &SessionProposal) -> Result<(), TestCaseError> {
+pub fn sound(s: &Story, proposal: &SessionProposal) -> Result<(), TestCaseError> {
     for p in &proposal.slots {
         for r in p.reasons.all() {
             prop_assert!(!r.source.is_empty(), "{:?} has no source", r);
@@ -110,7 +110,7 @@ fn sound(s: &Story, proposal: &SessionProposal) -> Result<(), TestCaseError> {
     Ok(())
 }
 
-fn prescriptions(p: &SessionProposal) -> Vec<Option<newel_engine::proposal::Prescription>> {
+pub fn prescriptions(p: &SessionProposal) -> Vec<Option<newel_engine::proposal::Prescription>> {
     p.slots
         .iter()
         .map(|s| match &s.outcome {

@@ -16,7 +16,12 @@ use newel_engine::rules::RulePack;
 use newel_engine::stage::{BirthMode, Stage};
 use newel_engine::units::{Newtons, Weight};
 use std::collections::BTreeMap;
+use std::sync::OnceLock;
 use uuid::Uuid;
+
+// Read once: many stories are told.
+static CATALOGUE: OnceLock<Catalogue> = OnceLock::new();
+static RULES: OnceLock<RulePack> = OnceLock::new();
 
 pub struct Story {
     pub records: Vec<Record>,
@@ -130,8 +135,8 @@ impl Story {
     pub fn new() -> Self {
         Self {
             records: Vec::new(),
-            catalogue: Catalogue::built_in().unwrap(),
-            rules: RulePack::built_in().unwrap(),
+            catalogue: CATALOGUE.get_or_init(|| Catalogue::built_in().unwrap()).clone(),
+            rules: RULES.get_or_init(|| RulePack::built_in().unwrap()).clone(),
             programme: programme_of(vec![slot("squat", 8, 12, 3)], 2),
             starts: Vec::new(),
             now: "2026-03-02T09:00:00+01:00".parse().unwrap(),
@@ -144,6 +149,11 @@ impl Story {
             readiness: Readiness::Usual,
             since_last_time: Vec::new(),
         }
+    }
+
+    /// As [`Story::new`], by other rules.
+    pub fn by(rules: RulePack) -> Self {
+        Self { rules, ..Self::new() }
     }
 
     // -- the log ------------------------------------------------------------------------------

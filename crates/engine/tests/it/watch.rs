@@ -12,7 +12,7 @@ use newel_engine::state::{Frame, State};
 use proptest::prelude::*;
 
 /// What is to be watched of a story on its day.
-fn watch(s: &Story) -> Watch {
+pub fn watch(s: &Story) -> Watch {
     watch_on(s, s.today())
 }
 

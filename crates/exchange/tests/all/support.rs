@@ -13,6 +13,7 @@ use newel_engine::record::{
     Baseline, HoldAnswer, NextDay, Payload, Profile, Purpose, Readiness, Record, Reserve, RestrictionKind,
     SCHEMA_VERSION, SetDone, Side, SkipWhy, Symptom, SymptomAmount, Versions,
 };
+use newel_engine::rules::{RuleSetting, SettingTarget, SettingValue};
 use newel_engine::stage::{BirthMode, Stage};
 use newel_engine::units::{Newtons, Weight};
 use newel_exchange::{LogDocument, PlanDocument};
@@ -242,6 +243,12 @@ fn of_the_laptop() -> Vec<Payload> {
         Payload::Clearance { who: "her physiotherapist".into(), on: day(), said: "lift as it feels".into() },
         Payload::Answer { question: id(PHONE, 18), text: "Ja, völlig.".into() },
         Payload::Override { start: start(), note: "she lifts this at work".into() },
+        Payload::RuleSetting(RuleSetting {
+            target: SettingTarget::Number { rule: "load.step".into(), name: "share".into() },
+            value: SettingValue::Number(0.05),
+            until: Some(day()),
+            note: Some("half a step while she sleeps so little".into()),
+        }),
         Payload::PlanSent { plan: "cd".repeat(32), sequence: 3 },
     ]
 }

@@ -1,0 +1,121 @@
+# What each rule of the pack does, in one sentence: `rule-<id>` with hyphens for dots. Its numbers come as values by name,
+# and each also as <name>_percent, a hundred times as much. For the coach and for `newel rules`.
+# Effort rules have the numbers least_target, trained_target, least_floor, most_sets, from_week, before_week, as far as they use them.
+
+rule-strength-report = A report is taken to be off by about { $s0 } rep with nothing in reserve, and by { $s1 } rep more for each rep in reserve.
+rule-strength-day = Strength is taken to go up and down by about { $sigma_percent } % from day to day.
+rule-strength-drift = Between sessions the estimate grows less sure: its variance (of ln load) by { $early_per_day } a day at first, fading over { $fade_days } days, and by { $late_per_day } a day throughout; that of the slope by { $slope_per_day } a day.
+rule-strength-slope = Reps per unit of ln load are taken to differ between people by { $sd }, and are kept between { $min } and { $max }.
+rule-strength-fatigue = Each earlier set of the day is taken to cost { $reps_per_set } rep.
+rule-strength-start = A start load is taken to leave { $margin } reps more than the dose asks for, give or take { $sd_percent } % of the load.
+rule-strength-body = Body mass that was not recorded is taken as { $assumed_kg } kg, and marked so.
+rule-load-target = The heaviest load is taken that leaves at least the target less { $slack } rep in the middle set, with a chance of at most { $alpha_percent } % to fall under the floor in the last one; the floor lies { $floor_below_target } reps under the target. { $binds_all ->
+        [0] The chance binds the reps, too, in pregnancy and in the first 12 weeks after birth.
+       *[other] The chance binds the reps, too.
+    }
+rule-load-step = A load goes up by at most { $share_percent } % of the heaviest one done as planned in the last { $days } days.
+rule-load-big-step = The next load of the kit may be a bigger step after { $exposures } sessions running at the top of the range with the target in reserve, or after one with { $alone_over_target } reps more.
+rule-load-lay-off = After { $days_1 } days away at most { $share_1_percent } % of the last load, after { $days_2 } days at most { $share_2_percent } %; with nothing to take off, the bottom of the range with { $more_reserve } rep more in reserve.
+rule-load-first = At a first time up to { $finding_sets } sets may step up to find the load; after a birth not before week { $finding_from_week }. Where her strength is known from another variant, it begins at no more than { $share_of_group_percent } % of what was held there.
+rule-load-lighter-now = In mid-session a lighter load is offered when the next set would fall under the floor with a chance of more than { $chance_percent } %.
+rule-load-kit-gap = Where the next load of the kit is too big a step, { $over_target } reps over the target in reserve open up to { $more_reps } reps beyond the range.
+rule-load-unforeseen = A step that no answer can foresee is earned: { $exposures } sessions running at the top of the range with { $over_target } reps over the target in reserve open the next load of the kit, by at most { $most_of_body_percent } % of body mass; the first set decides.
+rule-load-finding = A step of finding goes to at most { $times_lower } times what was held by legs and hips and { $times_upper } times by arms and shoulders, or to the next load of the kit if that is at most { $next_times_lower } and { $next_times_upper } times as much.
+rule-load-nothing-lighter = Where no load is light enough, the lightest of the kit is taken and said to be that.
+rule-level-up = A level up after { $exposures } sessions running at the top of the range with { $over_target } rep over the target in reserve, at the ready mark or at the heaviest of the kit; where the next level would be too heavy, up to { $more_reps } reps more instead.
+rule-level-down = A level down where no load of the kit holds.
+rule-level-back-up = Up again after a symptom takes { $exposures } sessions without symptoms, each with a settled next morning, and at most { $share_percent } % of that level’s last load.
+rule-level-start = A ladder begins at the level that the coach set, else at the easiest that is open.
+rule-progress-reps = Where no load moves, a set grows by { $step_reps } rep or { $step_seconds } seconds.
+rule-symptom-drop = A drop ends the set and offers the level below, today and next time; a second mark on the ladder ends it for the day.
+rule-symptom-repeat = The same drop in { $sessions } sessions running is a hold.
+rule-symptom-lowest = At the lowest level a drop holds the ladder; a restart that the coach allows is at { $share_percent } % of the load.
+rule-symptom-pelvic-floor-twice = With { $marks } marks of the pelvic floor in a session, on whatever ladder, the rest of it is without load, lying or seated.
+rule-symptom-hold = A hold rests what it concerns until the coach or a provider has answered.
+rule-symptom-red = A red flag stops all training until a clearance is recorded. It depends on the sign alone.
+rule-symptom-left-out = A pain whose number was left out counts as { $pain }.
+rule-position-supine = From week { $from_week } of pregnancy another position takes the place of lying flat on the back.
+rule-impact-wait = No impact before week { $from_week } after a birth.
+rule-clearance-asked = After a caesarean or a severe tear, and where a condition asks, training waits for a clearance; breathing and pelvic floor go on.
+rule-today-tired = On a tired day { $more_reserve } rep more is kept in reserve.
+rule-today-unwell = On an unwell day { $more_reserve } reps more are kept in reserve, and { $sets } set of each is enough.
+rule-coach-set = What the coach set holds, with her note.
+rule-client-choice = An option that she chose, at the level shown or below, holds for the session.
+rule-kit-has = Only what her kit can make is proposed.
+rule-body-only = Without a load, reps or seconds are what changes.
+rule-session-short = The short version of a session fits into { $minutes } minutes.
+rule-session-set-up = A set is taken to last { $seconds_per_rep } seconds a rep, and { $seconds_per_set } seconds to set up.
+rule-watch-weeks = Watching looks back { $weeks } weeks.
+rule-watch-load = Session load is session effort times minutes; monotony is the mean of a week’s days over their spread, strain the week’s load times monotony.
+rule-watch-minutes = Minutes that are estimated from the times of records count up to { $cap } a session.
+rule-watch-hard-set = A set is hard with at most { $over_target } rep more in reserve than was aimed at.
+rule-watch-guideline-pregnant = Guideline while pregnant: at least { $minutes } minutes of activity a week over at least { $days } days.
+rule-watch-guideline-postpartum = Guideline after a birth: at least { $minutes } minutes of activity a week over at least { $days } days.
+rule-watch-rate = Symptom rates are of the last { $days } days; a rate is told from { $sessions } sessions on with an interval of { $confidence_percent } %, and set against the rest from { $rest_sessions } sessions and { $marked } marked ones on.
+rule-fresh-start = A first time on a ladder after a birth or a loss keeps at least { $reserve } reps in reserve.
+
+## Effort by stage
+
+rule-effort-pregnant-early = Pregnant, from week { $from_week } and before week { $before_week }: aim at { $least_target } reps or more in reserve, used to lifting { $trained_target }; the floor is { $least_floor }.
+rule-effort-pregnant-late = Pregnant, from week { $from_week }: aim at { $least_target } reps or more in reserve, used to lifting { $trained_target }; the floor is { $least_floor }.
+rule-effort-after-0 = After a birth, from week { $from_week } and before week { $before_week }: breathing and pelvic floor, { $most_sets } sets at most, nothing held; aim { $least_target }, floor { $least_floor }.
+rule-effort-after-2 = After a birth, from week { $from_week } and before week { $before_week }: nothing held, { $most_sets } sets at most; aim at { $least_target } reps or more in reserve; the floor is { $least_floor }.
+rule-effort-after-6 = After a birth, from week { $from_week } and before week { $before_week }: aim at { $least_target } reps or more in reserve, used to lifting { $trained_target }; the floor is { $least_floor }.
+rule-effort-after-12 = After a birth, from week { $from_week } and before week { $before_week }: aim at { $least_target } reps or more in reserve, used to lifting { $trained_target }; the floor is { $least_floor }.
+rule-effort-after-26 = After a birth, from week { $from_week } and before week { $before_week }: aim at { $least_target } reps or more in reserve, used to lifting { $trained_target }; the floor is { $least_floor }.
+rule-effort-after-52 = After a birth, from week { $from_week }: aim at { $least_target } reps or more in reserve, used to lifting { $trained_target }; the floor is { $least_floor }.
+rule-effort-after-loss = After a loss, from week { $from_week } and before week { $before_week }: nothing held, { $most_sets } sets at most; aim at { $least_target } reps or more in reserve; the floor is { $least_floor }.
+rule-effort-after-loss-6 = After a loss, from week { $from_week }: aim at { $least_target } reps or more in reserve, used to lifting { $trained_target }; the floor is { $least_floor }.
+rule-effort-plain = Neither pregnant nor after a birth (from week { $from_week }): aim at { $least_target } reps or more in reserve, used to lifting { $trained_target }; the floor is { $least_floor }.
+
+## Conditions named at screening
+
+rule-condition-girdle-pain = Nothing one-sided.
+rule-condition-prolapse = No impact.
+rule-condition-leaking = Recorded for the coach; nothing is ruled out.
+rule-condition-midline-gap = Recorded for the coach; nothing is ruled out.
+rule-condition-caesarean = Recorded for the coach; the birth itself asks for a clearance.
+rule-condition-severe-tear = Recorded for the coach; the birth itself asks for a clearance.
+rule-condition-low-back-pain = Recorded for the coach; nothing is ruled out.
+rule-condition-wrist-pain = Nothing that leans on the wrists.
+rule-condition-knee-pain = Recorded for the coach; nothing is ruled out.
+rule-condition-shoulder-pain = Nothing overhead.
+rule-condition-high-blood-pressure = Training waits for a clearance.
+rule-condition-anaemia = { $extra_reserve } rep more is kept in reserve.
+rule-condition-gestational-diabetes = Recorded for the coach; nothing is ruled out.
+rule-condition-hypermobility = Recorded for the coach; nothing is ruled out.
+
+## The pages of the pack
+
+rulebook-symptoms-title = What a symptom does
+rulebook-symptoms-intro = Made from the rule pack by `newel rules --table`; do not edit it here. It is no medical advice and no clinician has signed it. The strictest class holds: **red** stops all training until a clearance is recorded, **hold** rests what it concerns until the coach or a provider has answered, **drop** goes down a level, **cue** changes breath, range or position, **note** is recorded and shown. A number or an amount only ever makes a class stricter. A coach can make each class stricter for a client; making one milder asks for a note; a red flag stays red.
+rulebook-symptoms-head = | sign | trade term | asked | class | by pain number | again in the session | still there next morning | what a hold rests | help | also | source |
+rulebook-rules-title = Rules and their numbers
+rulebook-rules-intro = Made from the rule pack by `newel rules --table rules`; do not edit it here. A mark says how far a source can be trusted: [o] read in the original, [s] second-hand, [m] from memory, [d] derived. What a coach may set for a client stands in the third column with the way that is stricter and the bounds; all else is fixed.
+rulebook-rules-head = | rule | what it does | may be set | source |
+rulebook-may-set = { $stricter ->
+    [more] { $name }: more is stricter, { $least } to { $most }
+   *[less] { $name }: less is stricter, { $least } to { $most }
+}
+rulebook-rules-part = Rules
+rulebook-effort-part = Effort by stage
+rulebook-conditions-part = Conditions named at screening
+rulebook-when-any = any time
+rulebook-when-pregnant = pregnant
+rulebook-when-pregnant-from = pregnant, from week { $week }
+rulebook-when-postpartum = after a birth
+rulebook-class-note = note
+rulebook-class-cue = cue
+rulebook-class-drop = drop
+rulebook-class-hold = hold
+rulebook-class-red = **red**
+rulebook-band = { $class } from { $from }
+rulebook-scope-ladder = its ladder
+rulebook-scope-lower_body = hips and legs, and impact
+rulebook-scope-all = all training
+rulebook-urgency-emergency = emergency number now
+rulebook-urgency-call = call midwife, doctor or clinic now
+rulebook-urgency-same_day = be seen today
+rulebook-ends-set = ends the set
+rulebook-gives-up = another position for the rest of the pregnancy
+rulebook-refer = says whom to turn to
