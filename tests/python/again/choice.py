@@ -14,7 +14,7 @@ class Choice:
         self.grounds = grounds
         amount = slot["dose"]["amount"]
         self.by, self.low, self.high = amount["by"], amount["low"], amount["high"]
-        self.exposures = past.exposures_of(ladder["id"])
+        self.exposures = past.exposures.get(ladder["id"], [])
 
     # -- the level (5.4)
 

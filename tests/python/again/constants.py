@@ -61,3 +61,15 @@ KG_PER_LB = 0.45359237
 G = 9.80665
 
 SQRT_2PI = math.sqrt(2 * math.pi)
+
+# Weeks after a birth with nothing held, weeks with breathing alone, and the week from which nothing is done flat on the back
+# while pregnant [p].
+UNLOADED_WEEKS = 6
+BREATHING_ONLY_WEEKS = 2
+SUPINE_UNTIL_WEEK = 20
+# Beyond so many reps, or so much in reserve, a set is no evidence; a birth dated anew within so many days is the same: chosen.
+MOST_REPS = 60
+MOST_RESERVE = 10
+SAME_BIRTH_DAYS = 28
+# What is moved is above zero, also where a band carries more than the share of body mass, in kg: chosen.
+LEAST_EFFECTIVE_KG = 1.0

@@ -2,7 +2,7 @@
 
 from itertools import combinations
 
-from .constants import ASSUMED_BODY_KG, G, KG_PER_LB
+from .constants import ASSUMED_BODY_KG, G, KG_PER_LB, LEAST_EFFECTIVE_KG
 
 
 def kilograms(weight):
@@ -39,10 +39,12 @@ def external(variant, load):
 
 
 def effective(variant, load, body_kg):
-    """Effective load in kg: external + share x body mass - assistance; None where it is not above zero."""
-    share = variant["share"]["share"] if variant.get("share") else 0.0
-    whole = external(variant, load) + share * (ASSUMED_BODY_KG if body_kg is None else body_kg)
-    return whole if whole > 0 else None
+    """Effective load in kg: external + share x body mass - assistance, always above zero; None where nothing is moved."""
+    held = external(variant, load)
+    if not variant.get("share"):
+        return held if held > 0 else None
+    body = ASSUMED_BODY_KG if body_kg is None else body_kg
+    return max(held + variant["share"]["share"] * body, LEAST_EFFECTIVE_KG)
 
 
 def loads(variant, kit):

@@ -1,87 +1,203 @@
-"""What was done: rounds, strength states and exposures, session by session (5.2 and the words of section 2)."""
+"""What was done, session by session: strength states (5.2), exposures and where she stands on a ladder (2 and 5.4)."""
+
+from datetime import date
 
 from . import constants as k
 from . import kit, strength
 
+# What a set is measured by where no proposal was shown for it: range, reserve aimed at, floor.
+UNSHOWN = {"range": {"by": "reps", "low": 8, "high": 12}, "reserve": 3.0, "floor": 1.0}
 
-class Round:
-    """One round of a slot: one set, or one on each side."""
 
-    def __init__(self, sets):
-        self.sets = sets
+class Exposure:
+    """A session and a ladder with at least one working set."""
 
-    def counted(self):
-        """The observation (reps, said, open-ended) of each set that is evidence; the lower r + f where there are two."""
-        seen = [(s["reps"], s["reserve"]["reps"], s["reserve"]["said"] == "at_least") for s in self.sets if evidence(s)]
-        if not seen:
-            return None
-        one = seen[0]
-        for other in seen[1:]:
-            one = strength.lower(one, other)
-        return one
+    def __init__(self, run, level, variant, load):
+        self.run, self.day, self.level, self.variant, self.load = run.id, run.day, level, variant, load
+        self.chosen = False
+        # The last planned set: how many, the reserve said (number, open-ended), the filter's mean of it. None if not done.
+        self.count = self.said = self.mean = None
+        self.as_planned = False
+
+    def reserve_at_least(self, threshold):
+        """"5+" meets a threshold up to 5; above, the filter's mean decides. Of a timed set no effort is asked."""
+        if self.count is None:
+            return False
+        if self.said is None:
+            return self.timed
+        number, open_ended = self.said
+        if number >= threshold:
+            return True
+        return open_ended and self.mean is not None and self.mean >= threshold
+
+    def at_top(self, over_target):
+        """The last planned set at the top of its range, with so much more in reserve than was aimed at."""
+        return self.count is not None and self.count >= self.high and self.reserve_at_least(self.target + over_target)
 
 
 def evidence(s):
-    """No evidence: stopped by a mark, no effort answer, timed, finishers, sets to learn the movement."""
-    return not s["stopped"] and s.get("reserve") and s.get("seconds") is None and s["purpose"] in ("work", "find")
+    """Reps, reserve and whether it is open-ended; None for what is no evidence of strength.
+
+    No evidence: sets stopped by a mark, without an effort answer, timed sets, finishers, sets to learn the movement.
+    """
+    if s["purpose"] not in ("work", "find") or s.get("stopped") or s.get("seconds") is not None or not s.get("reserve"):
+        return None
+    if not 0 < s["reps"] <= k.MOST_REPS or s["reserve"]["reps"] > k.MOST_RESERVE:
+        return None
+    return s["reps"], s["reserve"]["reps"], s["reserve"]["said"] == "at_least"
+
+
+def rounds_of(sets):
+    """The sets of a session round by round: of two sides the one with fewer reps to failure."""
+    rounds = []
+    for s in sets:
+        side = s.get("side")
+        for nth, r in enumerate(rounds):
+            same = all(r[key] == s[key] for key in ("slot", "round", "variant"))
+            if same and side and r.get("side") and r["side"] != side:
+                rounds[nth] = weaker(r, s)
+                break
+        else:
+            rounds.append(s)
+    return rounds
+
+
+def weaker(one, other):
+    """Of two sides the one with the lower r + f; a side without evidence leaves the round to the other."""
+    a, b = evidence(one), evidence(other)
+    if a is None or b is None:
+        return other if a is None and b is not None else one
+    if a[0] + a[1] != b[0] + b[1]:
+        return one if a[0] + a[1] < b[0] + b[1] else other
+    return one if b[2] else other
 
 
 class Past:
-    """Folds a log, session by session."""
+    """Folds a log."""
 
     def __init__(self, case, log, catalogue):
         self.case, self.log, self.catalogue = case, log, catalogue
-        self.states = {}
-        self.after_set = []
-        self.exposures = []
-        self.today = {}
+        case.past = self
+        self.after = {}
+        self.fresh = None
+        self.start_anew()
+        stages = list(log.stages)
+        before = None
         for run in log.runs:
-            if not self.before_ground_zero(run):
-                self.take(run)
+            while stages and stages[0][0] <= run.started:
+                before = self.enter(before, stages.pop(0)[1])
+            self.take(run)
+        for _, stage in stages:
+            before = self.enter(before, stage)
 
-    def before_ground_zero(self, run):
-        """Birth and loss close the load history: every ladder starts anew."""
-        for _, stage in self.log.stages:
-            zero = stage.get("birth") or stage.get("on")
-            if zero and run.day.isoformat() < zero:
-                return True
-        return False
+    def start_anew(self):
+        self.states, self.sets_of_day, self.exposures, self.levels, self.uses = {}, {}, {}, {}, {}
 
-    def body_kg(self, run):
-        """Body mass as last recorded, frozen for the session."""
-        known = [m for when, m in self.log.masses if when <= run.started]
-        return kit.kilograms(known[-1]) if known else None
+    def enter(self, before, stage):
+        """A birth or a loss closes the history: every ladder starts anew. One that was put right is no second one."""
+        day = event(stage)
+        known = before and event(before)
+        if day and not (known and abs((day - known).days) <= k.SAME_BIRTH_DAYS):
+            self.start_anew()
+            self.fresh = day
+        return stage
 
     def take(self, run):
-        """Takes in one session."""
-        rounds = {}
-        for s in run.sets:
-            rounds.setdefault((s["slot"], s["round"], s["variant"]), []).append(s)
-        earlier = {}
-        for (slot_id, _, variant_id), sets in rounds.items():
-            variant = self.catalogue.variant(variant_id)
-            group = variant.get("group")
-            if not group:
-                continue
-            key = (group, run.day)
-            j = self.today.get(key, 0)
-            self.today[key] = j + 1
-            seen = Round(sets).counted()
-            load = kit.effective(variant, sets[0]["load"], self.body_kg(run))
-            if seen is None or load is None:
-                continue
-            self.observe(run, group, variant, slot_id, load, j, seen)
+        """One session: strength after every set, then its exposures, then levels."""
+        before = dict(self.states), dict(self.sets_of_day)
+        for done in range(1, len(run.sets) + 1):
+            self.states, self.sets_of_day = dict(before[0]), dict(before[1])
+            for s in rounds_of(run.sets[:done]):
+                self.observe(run, s)
+            group = self.catalogue.variant(run.sets[done - 1]["variant"]).get("group")
+            if group:
+                state = self.states.get(group)
+                self.after[(run.id, done)] = state and numbers(state)
+        self.expose(run)
 
-    def observe(self, run, group, variant, slot_id, load, j, seen):
-        """One round that is evidence: the state of its group moves."""
-        slot = self.case.slot(slot_id)
+    def observe(self, run, s):
+        """One round: if it is evidence, the state of its group moves. What is none tires all the same."""
+        variant = self.catalogue.variant(s["variant"])
+        group = variant.get("group")
+        if not group:
+            return
+        j = self.done_today(group, run.day)
+        if s["purpose"] in ("work", "find"):
+            self.sets_of_day[group] = (run.day, j + 1)
+        seen = evidence(s)
+        load = kit.effective(variant, s["load"], run.body_kg)
+        if seen is None or load is None:
+            return
         state = self.states.get(group)
         if state is None:
-            start = self.case.start_load(variant)
-            w = kit.effective(variant, start, self.body_kg(run)) if start else load
-            state = strength.begin(
-                self.catalogue.mean_c(group), w or load, slot["dose"]["amount"]["low"], self.case.target(run, slot_id), run.day
-            )
-        state = strength.update(state.at(run.day), load, j, *seen)
-        self.states[group] = state
-        self.after_set.append((run.id, group, j, state))
+            shown = run.shown_for(s["slot"]) or UNSHOWN
+            start = self.case.start_for(variant, run.started)
+            same_make = start and start.get("load") and start["load"]["make"] == s["load"]["make"]
+            w = kit.effective(variant, start["load"], run.body_kg) if same_make else None
+            target = 3.0 if shown["reserve"] is None else shown["reserve"]
+            state = strength.begin(self.catalogue.mean_c(group), w or load, shown["range"]["low"], target, run.day)
+        self.states[group] = strength.update(state.at(run.day), load, j, *seen)
+
+    def done_today(self, group, day):
+        """Working sets of a group on a day so far."""
+        on, n = self.sets_of_day.get(group, (None, 0))
+        return n if on == day else 0
+
+    def expose(self, run):
+        """The exposures of a session, one for each ladder. A finisher speaks for it only where nothing else was done."""
+        last = {}
+        for wanted in (("finisher",), ("work", "find")):
+            for s in run.sets:
+                if s["purpose"] in wanted:
+                    last[s["ladder"]] = s
+        for ladder_id, s in last.items():
+            ladder, level, variant = self.catalogue.places[s["variant"]]
+            exposure = Exposure(run, level, variant, s["load"])
+            shown = run.shown_for(s["slot"])
+            self.measure(exposure, run, s, shown)
+            exposure.chosen = bool(shown) and shown["variant"] != s["variant"]
+            before = self.exposures.setdefault(ladder_id, [])
+            twice = bool(before) and before[-1].chosen and before[-1].level == level
+            before.append(exposure)
+            self.uses.setdefault(variant["id"], []).append(exposure)
+            # She stands where she trained, not above what was proposed; an easier choice of hers counts from the second time.
+            if not exposure.chosen or twice or ladder_id not in self.levels:
+                top = run.shown_level(ladder_id)
+                self.levels[ladder_id] = level if top is None else min(level, top)
+
+    def measure(self, exposure, run, s, shown):
+        """Reads the last planned set; of two sides the weaker."""
+        plan = shown or UNSHOWN
+        amount = plan["range"]
+        exposure.low, exposure.high, exposure.timed = amount["low"], amount["high"], amount["by"] == "seconds"
+        exposure.by = amount["by"]
+        exposure.target = 3.0 if plan["reserve"] is None else plan["reserve"]
+        last_round = shown["sets"] - 1 if shown else s["round"]
+        sides = [
+            o for o in run.sets if (o["slot"], o["round"], o["variant"]) == (s["slot"], last_round, s["variant"])
+        ]
+        variant = exposure.variant
+        if not sides or any(o.get("stopped") for o in sides) or (variant.get("per_side") and len(sides) < 2):
+            return
+        exposure.count = min(o["seconds"] if o.get("seconds") is not None else o["reps"] for o in sides)
+        if all(o.get("reserve") for o in sides):
+            exposure.said = min((o["reserve"]["reps"], o["reserve"]["said"] == "at_least") for o in sides)
+        group = variant.get("group")
+        state = self.states.get(group)
+        w = kit.effective(variant, s["load"], run.body_kg)
+        if state and w:
+            j = max(self.done_today(group, run.day) - 1, 0)
+            exposure.mean, _ = strength.reserve(state, w, exposure.count, j)
+        exposure.as_planned = exposure.count >= exposure.low and exposure.reserve_at_least(plan["floor"])
+
+
+def event(stage):
+    """The day of a birth or a loss."""
+    day = stage.get("birth") or stage.get("on")
+    return date.fromisoformat(day) if day else None
+
+
+def numbers(state):
+    """b, c, d and the upper half of the covariance, row by row."""
+    p = state.p
+    return [float(v) for v in (*state.x, p[0, 0], p[0, 1], p[0, 2], p[1, 1], p[1, 2], p[2, 2])]

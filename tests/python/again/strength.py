@@ -101,10 +101,12 @@ def update(state, load_kg, earlier, reps, said, open_ended):
         new.x = state.x + gain * (reps + said - mean)
         keep = np.eye(3) - np.outer(gain, g)
         new.p = keep @ state.p @ keep.T + np.outer(gain, gain) * noise
-    new.x[1] = min(max(new.x[1], k.C_MIN), k.C_MAX)
+    keep_slope(new)
     return new
 
 
-def lower(one, other):
-    """The stricter of two sides' observations (reps, said, open-ended): the lower r + f."""
-    return min(one, other, key=lambda o: (o[0] + o[1], o[2]))
+def keep_slope(state):
+    """c stays in its band; what it gives up is handed on to b and d by their covariance with it."""
+    kept = min(max(state.x[1], k.C_MIN), k.C_MAX)
+    state.x += state.p[:, 1] / state.p[1, 1] * (kept - state.x[1])
+    state.x[1] = kept

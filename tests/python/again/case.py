@@ -1,0 +1,52 @@
+"""One log with what was asked of it: its states after every set, and what is proposed on the day asked."""
+
+from datetime import date
+
+from .choice import Choice
+from .grounds import Grounds
+from .log import Log
+from .past import Past
+
+
+class Case:
+    """A case as the exporter writes it."""
+
+    def __init__(self, given, catalogue):
+        self.catalogue = catalogue
+        self.day = date.fromisoformat(given["day"])
+        self.starts = given["starts"]
+        self.given = {g["slot"]: g for g in given["given"]}
+        self.slots = {s["id"]: s for b in given["programme"]["sessions"][0]["blocks"] for s in b["slots"]}
+        self.log = Log(given["records"])
+        self.past = None
+        Past(self, self.log, catalogue)
+
+    def slot(self, ident):
+        return self.slots[ident]
+
+    def states(self):
+        """(run, sets so far) -> b, c, d and the upper half of the covariance; None before the first evidence."""
+        return self.past.after
+
+    def starts_at(self, until=None):
+        """The coach's starts as known at an instant, later ones last; what was set before a birth is of before it."""
+        fresh = self.past.fresh
+        later = [
+            start
+            for when, start in self.log.overrides
+            if (until is None or when <= until) and not (fresh and when.date() < fresh)
+        ]
+        return self.starts + later
+
+    def start_for(self, variant, until=None):
+        """The coach's start for a variant: one that names it, else one for its ladder that names none."""
+        ladder = self.catalogue.places[variant["id"]][0]["id"]
+        here = [s for s in self.starts_at(until) if s["ladder"] == ladder]
+        named = [s for s in here if s["variant"] == variant["id"]] or [s for s in here if s["variant"] is None]
+        return named[-1] if named else None
+
+    def proposal(self, slot_id):
+        slot = self.slots[slot_id]
+        ladder = self.catalogue.ladders[slot["ladder"]]
+        grounds = Grounds(self, ladder)
+        return Choice(slot, ladder, self.past, self.day, self.given[slot_id], grounds).propose()

@@ -1,0 +1,109 @@
+"""Runs random logs through both implementations and compares: every strength state to 1e-9, every proposal exactly.
+
+    python tests/python/second.py EXPORTER [--logs 10000] [--seed 1] [--show 5]
+
+EXPORTER is the program `cases` of the tests' package. Ends with 1 where anything disagrees.
+"""
+
+import argparse
+import json
+import multiprocessing
+import subprocess
+import sys
+from collections import Counter
+from pathlib import Path
+
+from again.case import Case
+from again.catalogue import Catalogue
+
+CATALOGUE = Path(__file__).parents[2] / "crates/engine/data/catalogue.json"
+# States agree to this, absolute or relative, whichever is wider.
+WITHIN = 1e-9
+# Logs that one worker asks the exporter for at a time.
+CHUNK = 250
+
+
+def close(ours, theirs):
+    """True where two numbers agree to nine digits."""
+    return abs(ours - theirs) <= WITHIN * max(1.0, abs(theirs))
+
+
+def compare(line, catalogue):
+    """Disagreements of one log, and how many states and proposals were compared."""
+    given = json.loads(line)
+    case = Case(given, catalogue)
+    wrong = []
+    counts = Counter(logs=1)
+    theirs = {(s["run"], s["sets"]): s for s in given["says"]["states"]}
+    ours = case.states()
+    for key in sorted(theirs.keys() | ours.keys()):
+        counts["states"] += 1
+        engine, here = theirs.get(key), ours.get(key)
+        told = engine and engine["state"]
+        if engine is None or (told is None) != (here is None):
+            wrong.append(("state", key, here, told))
+        elif told and not all(close(a, b) for a, b in zip(here, told, strict=True)):
+            wrong.append(("state", key, here, told))
+    for slot in given["says"]["slots"]:
+        counts["proposals"] += 1
+        for reason in slot.get("reasons", ["rests"]):
+            counts[f"reason {reason}"] += 1
+        continue
+        here = case.proposal(slot["slot"])
+        told = None if slot.get("rests") else {k: slot[k] for k in ("level", "variant", "load", "sets", "amount", "purpose")}
+        if here != told:
+            wrong.append(("proposal", slot["slot"], here, told, slot.get("reasons")))
+    return given["number"], wrong, counts
+
+
+def work(arguments):
+    """One worker's chunk."""
+    exporter, seed, first, logs = arguments
+    catalogue = Catalogue(CATALOGUE)
+    command = [exporter, "--seed", str(seed), "--first", str(first), "--logs", str(logs)]
+    found, counts = [], Counter()
+    with subprocess.Popen(command, stdout=subprocess.PIPE, text=True) as run:
+        for line in run.stdout:
+            number, wrong, more = compare(line, catalogue)
+            counts += more
+            if wrong:
+                found.append((number, wrong))
+    if run.returncode:
+        raise SystemExit(f"the exporter ended with {run.returncode}")
+    return found, counts
+
+
+def main():
+    asks = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    asks.add_argument("exporter")
+    asks.add_argument("--logs", type=int, default=10_000)
+    asks.add_argument("--first", type=int, default=0)
+    asks.add_argument("--seed", type=int, default=1)
+    asks.add_argument("--show", type=int, default=5)
+    asks.add_argument("--reasons", action="store_true")
+    asked = asks.parse_args()
+    end = asked.first + asked.logs
+    chunks = [(asked.exporter, asked.seed, n, min(CHUNK, end - n)) for n in range(asked.first, end, CHUNK)]
+    found, counts = [], Counter()
+    with multiprocessing.Pool() as pool:
+        for more, counted in pool.imap_unordered(work, chunks):
+            found += more
+            counts += counted
+    kinds = Counter(kind for _, wrong in found for kind, *_ in wrong)
+    for number, wrong in sorted(found)[: asked.show]:
+        print(f"log {number} of seed {asked.seed}:")
+        for kind, at, here, told, *more in wrong[:3]:
+            print(f"  {kind} {at}\n    python {here}\n    engine {told} {more or ''}")
+    if asked.reasons:
+        for reason, n in sorted(counts.items()):
+            print(f"  {n:>8} {reason}")
+    print(
+        f"second implementation: {counts['logs']} logs, {counts['states']} states, {counts['proposals']} proposals; "
+        f"{len(found)} logs disagree ({kinds['state']} states, {kinds['proposal']} proposals)"
+    )
+    if counts["logs"] != asked.logs or found:
+        sys.exit(1)
+
+
+if __name__ == "__main__":
+    main()

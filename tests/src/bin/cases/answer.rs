@@ -1,0 +1,83 @@
+//! What the engine says to a log: the state after every set, and the proposal of each slot.
+
+use newel_engine::history::History;
+use newel_engine::proposal::{Bench, Outcome};
+use newel_engine::state::{Frame, State};
+use newel_engine::strength::Tracker;
+use serde_json::{Value, json};
+
+use crate::draw::Scene;
+use crate::sets::inputs;
+
+/// The case as one JSON object.
+pub fn of(scene: &Scene<'_>, seed: u64, number: u64) -> Value {
+    let history = History::of(&scene.pen.records);
+    let bench = Bench::of(inputs(scene, &history, None));
+    let session = &scene.programme.sessions[0];
+    let proposal = bench.propose(session);
+    let given: Vec<Value> = session
+        .slots()
+        .filter_map(|(block, slot)| {
+            let ladder = scene.catalogue.ladder(&slot.ladder)?;
+            let effort = bench.effort(block, slot, ladder);
+            Some(json!({
+                "slot": slot.id, "target": effort.target, "floor": effort.floor, "sets": effort.sets,
+                "careful": effort.careful,
+            }))
+        })
+        .collect();
+    let slots: Vec<Value> = proposal
+        .slots
+        .iter()
+        .map(|p| match &p.outcome {
+            Outcome::Train(t) => json!({
+                "slot": p.slot, "level": t.level, "variant": t.variant, "load": t.load, "sets": t.sets,
+                "amount": t.target.count(), "purpose": t.purpose,
+                "reasons": p.reasons.all().iter().map(|r| json!(r.code)).collect::<Vec<_>>(),
+            }),
+            Outcome::Rest => json!({ "slot": p.slot, "rests": true }),
+        })
+        .collect();
+    json!({
+        "seed": seed, "number": number, "habit": format!("{:?}", scene.habit), "day": scene.pen.today(),
+        "records": scene.pen.records, "programme": scene.programme, "starts": scene.starts, "given": given,
+        "says": { "gate": proposal.gate, "slots": slots, "states": states(scene, &history) },
+    })
+}
+
+/// The state of a set's group after it, for every set of a variant that has a group: what the engine makes of
+/// the log as it stood then.
+fn states(scene: &Scene<'_>, history: &History) -> Vec<Value> {
+    let frame =
+        Frame { catalogue: scene.catalogue, rules: scene.rules, starts: &scene.starts, day: scene.pen.today() };
+    let mut told = Vec::new();
+    for (nth, run) in history.runs.iter().enumerate() {
+        for done in 1..=run.sets.len() {
+            let Some(group) = scene
+                .catalogue
+                .place(&run.sets[done - 1].set.variant)
+                .and_then(|place| place.variant.group.clone())
+            else {
+                continue;
+            };
+            let mut until = history.clone();
+            // A birth that was recorded later had not closed the history yet.
+            until.stages.retain(|stage| stage.at <= run.started);
+            until.runs.truncate(nth + 1);
+            until.runs[nth].sets.truncate(done);
+            let state = State::of(&until, frame);
+            told.push(json!({
+                "run": run.id, "sets": done, "group": group,
+                "rounds": state.rounds.get(&group).map(|(day, n)| json!([day, n])),
+                "state": state.trackers.get(&group).map(numbers),
+            }));
+        }
+    }
+    told
+}
+
+/// b, c, d and the upper half of the covariance, row by row.
+fn numbers(tracker: &Tracker) -> [f64; 9] {
+    let (m, p) = (&tracker.mean, &tracker.cov);
+    [m[0], m[1], m[2], p[(0, 0)], p[(0, 1)], p[(0, 2)], p[(1, 1)], p[(1, 2)], p[(2, 2)]]
+}
