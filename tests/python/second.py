@@ -48,7 +48,6 @@ def compare(line, catalogue):
         counts["proposals"] += 1
         for reason in slot.get("reasons", ["rests"]):
             counts[f"reason {reason}"] += 1
-        continue
         here = case.proposal(slot["slot"])
         told = None if slot.get("rests") else {k: slot[k] for k in ("level", "variant", "load", "sets", "amount", "purpose")}
         if here != told:
@@ -62,7 +61,7 @@ def work(arguments):
     catalogue = Catalogue(CATALOGUE)
     command = [exporter, "--seed", str(seed), "--first", str(first), "--logs", str(logs)]
     found, counts = [], Counter()
-    with subprocess.Popen(command, stdout=subprocess.PIPE, text=True) as run:
+    with subprocess.Popen(command, stdout=subprocess.PIPE, text=True, encoding="utf-8") as run:
         for line in run.stdout:
             number, wrong, more = compare(line, catalogue)
             counts += more

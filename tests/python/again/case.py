@@ -38,6 +38,11 @@ class Case:
         ]
         return self.starts + later
 
+    def start(self, ladder_id):
+        """The coach's latest start on a ladder."""
+        here = [s for s in self.starts_at() if s["ladder"] == ladder_id]
+        return here[-1] if here else None
+
     def start_for(self, variant, until=None):
         """The coach's start for a variant: one that names it, else one for its ladder that names none."""
         ladder = self.catalogue.places[variant["id"]][0]["id"]

@@ -58,8 +58,8 @@ class Choice:
         """Last done symptom-free, then the client's choice, then the coach's order."""
         open_here = self.grounds.open_at(self.ladder, level, self.slot)
         for exposure in reversed(self.exposures):
-            if exposure.symptom_free and any(v["id"] == exposure.variant for v in open_here):
-                return next(v for v in open_here if v["id"] == exposure.variant)
+            if any(v["id"] == exposure.variant["id"] for v in open_here):
+                return next(v for v in open_here if v["id"] == exposure.variant["id"])
         start = self.grounds.start(self.ladder["id"])
         if start and any(v["id"] == start.get("variant") for v in open_here):
             return next(v for v in open_here if v["id"] == start["variant"])
@@ -68,27 +68,27 @@ class Choice:
     def running(self, variant, count):
         """The last exposures of the ladder if all of them are of this variant."""
         last = self.exposures[-count:]
-        if len(last) == count and all(e.variant == variant["id"] for e in last):
+        if len(last) == count and all(e.variant["id"] == variant["id"] for e in last):
             return last
         return None
 
     def due(self, variant):
         """Two symptom-free exposures running at the top, a rep in hand, at the ready mark or the heaviest of her kit."""
         last = self.running(variant, k.UP_EXPOSURES)
-        if last is None or not all(e.symptom_free and e.at_top(k.UP_OVER_TARGET) for e in last):
+        if last is None or not all(e.at_top(k.UP_OVER_TARGET) for e in last):
             return False
         return self.ready(variant, last[-1])
 
     def ready(self, variant, exposure):
         mark = variant["ready"]
-        if mark["by"] == "load" and exposure.external >= mark["kg"]:
+        if mark["by"] == "load" and self.held(exposure) >= mark["kg"]:
             return True
-        if mark["by"] == "reps" and exposure.reps >= mark["reps"]:
+        if mark["by"] == "reps" and exposure.count >= mark["reps"]:
             return True
-        if mark["by"] == "seconds" and exposure.seconds >= mark["seconds"]:
+        if mark["by"] == "seconds" and exposure.count >= mark["seconds"]:
             return True
         made = self.grounds.loads(variant)
-        return exposure.external >= kit.external(variant, made[-1])
+        return self.held(exposure) >= kit.external(variant, made[-1])
 
     def start_holds(self, variant):
         """The new level's start load passes the mean test, or there is no prediction for it."""
@@ -126,7 +126,7 @@ class Choice:
         if not variant.get("group"):
             return self.counted(level, variant, more)
         made = self.grounds.loads(variant)
-        done = [e for e in self.exposures if e.variant == variant["id"]]
+        done = [e for e in self.exposures if e.variant["id"] == variant["id"]]
         if not done:
             load = self.start_load(variant)
             heavier = kit.external(variant, load) < kit.external(variant, made[-1])
@@ -153,7 +153,7 @@ class Choice:
 
     def bound(self, variant, done, made):
         """The heaviest external load that is permitted, in kg."""
-        recent = [e.external for e in done if e.as_planned and (self.day - e.day).days <= k.STEP_DAYS]
+        recent = [self.held(e) for e in done if e.as_planned and (self.day - e.day).days <= k.STEP_DAYS]
         last = done[-1]
         if recent:
             bound = max(recent) + abs(max(recent)) * k.STEP
@@ -162,11 +162,11 @@ class Choice:
                 if heavier:
                     bound = max(bound, heavier[0])
         else:
-            bound = last.external
+            bound = self.held(last)
         away = (self.day - last.day).days
         for days, share in k.LAY_OFF:
             if away >= days:
-                bound = min(bound, share * last.external)
+                bound = min(bound, share * self.held(last))
                 break
         return bound
 
@@ -190,13 +190,13 @@ class Choice:
     def counted(self, level, variant, more):
         """Variants without a strength state: reps or seconds go up when the last exposure was as planned."""
         made = self.grounds.loads(variant)
-        done = [e for e in self.exposures if e.variant == variant["id"]]
+        done = [e for e in self.exposures if e.variant["id"] == variant["id"]]
         step = k.STEP_REPS if self.by == "reps" else k.STEP_SECONDS
         amount = self.low
         if done:
             last = done[-1]
-            amount = last.reps if self.by == "reps" else last.seconds
-            if last.as_planned and last.reserve_meets(self.target):
+            amount = last.count or self.low
+            if last.as_planned and last.reserve_at_least(self.target):
                 amount += step
         return self.answer(level, variant, made[0], min(max(amount, self.low), self.high + more), "work")
 
@@ -207,3 +207,7 @@ class Choice:
         return {
             "level": level, "variant": variant["id"], "load": load, "amount": amount, "sets": self.sets, "purpose": purpose,
         }
+
+    def held(self, exposure):
+        """External load of an exposure's last set, in kg."""
+        return kit.external(exposure.variant, exposure.load)

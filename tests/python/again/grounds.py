@@ -38,6 +38,13 @@ class Grounds:
     def breathing_only(self):
         return self.stage["stage"] == "postpartum" and self.weeks_after() < k.BREATHING_ONLY_WEEKS
 
+    def waits_for_clearance(self):
+        """After a caesarean or a severe tear nothing but breathing before a clearance."""
+        if self.stage["stage"] != "postpartum" or not (self.stage["mode"] == "caesarean" or self.stage["severe_tear"]):
+            return False
+        birth = date.fromisoformat(self.stage["birth"])
+        return not any(birth <= on <= self.case.day for on in self.case.log.clearances)
+
     # -- what is open
 
     def loads(self, variant):
@@ -45,6 +52,8 @@ class Grounds:
 
     def is_open(self, level, variant, slot):
         held = variant["loading"]["with"] not in ("body", "assist")
+        if self.waits_for_clearance() and self.ladder["pattern"] != "breathing":
+            return False
         if self.breathing_only() and self.ladder["pattern"] != "breathing":
             return False
         if self.unloaded() and held:
@@ -80,7 +89,10 @@ class Grounds:
         return self.case.start(ladder_id)
 
     def coach_load(self, ladder_id, variant):
-        return self.case.start_load(variant)
+        start = self.case.start_for(variant)
+        load = start and start["load"]
+        made = self.loads(variant)
+        return load if load and load["make"] == made[0]["make"] else None
 
     def ten_reps(self, variant):
         said = [load for _, ident, load in self.case.log.tens if ident == variant["id"]]

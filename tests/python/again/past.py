@@ -138,6 +138,15 @@ class Past:
             state = strength.begin(self.catalogue.mean_c(group), w or load, shown["range"]["low"], target, run.day)
         self.states[group] = strength.update(state.at(run.day), load, j, *seen)
 
+    def state_on(self, variant, day):
+        """The state of a variant's group as expected on a day; None without one."""
+        state = self.states.get(variant.get("group"))
+        return state and state.at(day)
+
+    def effective_today(self, variant, load):
+        """Effective load with the body mass known on the day asked."""
+        return kit.effective(variant, load, self.log.masses[-1][1] if self.log.masses else None)
+
     def done_today(self, group, day):
         """Working sets of a group on a day so far."""
         on, n = self.sets_of_day.get(group, (None, 0))
