@@ -44,11 +44,12 @@ def compare(line, catalogue):
             wrong.append(("state", key, here, told))
         elif told and not all(close(a, b) for a, b in zip(here, told, strict=True)):
             wrong.append(("state", key, here, told))
+    proposals = case.proposals()
     for slot in given["says"]["slots"]:
         counts["proposals"] += 1
         for reason in slot.get("reasons", ["rests"]):
             counts[f"reason {reason}"] += 1
-        here = case.proposal(slot["slot"])
+        here = proposals[slot["slot"]]
         told = None if slot.get("rests") else {k: slot[k] for k in ("level", "variant", "load", "sets", "amount", "purpose")}
         if here != told:
             wrong.append(("proposal", slot["slot"], here, told, slot.get("reasons")))

@@ -16,13 +16,10 @@ class Case:
         self.day = date.fromisoformat(given["day"])
         self.starts = given["starts"]
         self.given = {g["slot"]: g for g in given["given"]}
-        self.slots = {s["id"]: s for b in given["programme"]["sessions"][0]["blocks"] for s in b["slots"]}
+        self.blocks = given["programme"]["sessions"][0]["blocks"]
         self.log = Log(given["records"])
         self.past = None
         Past(self, self.log, catalogue)
-
-    def slot(self, ident):
-        return self.slots[ident]
 
     def states(self):
         """(run, sets so far) -> b, c, d and the upper half of the covariance; None before the first evidence."""
@@ -50,8 +47,25 @@ class Case:
         named = [s for s in here if s["variant"] == variant["id"]] or [s for s in here if s["variant"] is None]
         return named[-1] if named else None
 
-    def proposal(self, slot_id):
-        slot = self.slots[slot_id]
-        ladder = self.catalogue.ladders[slot["ladder"]]
-        grounds = Grounds(self, ladder)
-        return Choice(slot, ladder, self.past, self.day, self.given[slot_id], grounds).propose()
+    def proposals(self):
+        """The proposal of each slot in turn; None where it rests."""
+        planned, made = {}, {}
+        for block in self.blocks:
+            for slot in block["slots"]:
+                ladder = self.catalogue.ladders[slot["ladder"]]
+
+                def earlier(variant):
+                    group = variant.get("group")
+                    return self.past.done_today(group, self.day) + planned.get(group, 0)
+
+                choice = Choice(
+                    slot, ladder, self.past, self.day, self.given[slot["id"]], Grounds(self, ladder), earlier
+                )
+                proposal = choice.propose()
+                if proposal and block["form"] == "finisher":
+                    proposal["purpose"] = "finisher"
+                if proposal:
+                    group = self.catalogue.variant(proposal["variant"]).get("group")
+                    planned[group] = planned.get(group, 0) + proposal["sets"]
+                made[slot["id"]] = proposal
+        return made

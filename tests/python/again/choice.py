@@ -1,213 +1,259 @@
-"""The choice of a level and of a load (5.3 and 5.4)."""
+"""The choice of a level and of a load for one slot (5.3 and 5.4)."""
 
 from . import constants as k
 from . import kit, strength
 
 
 class Choice:
-    """Chooses for one slot on one day."""
+    """What a choice stands on. `earlier` counts sets of a group today: done already, and planned by slots before this one."""
 
-    def __init__(self, slot, ladder, past, day, given, grounds):
-        self.slot, self.ladder, self.past, self.day = slot, ladder, past, day
-        self.target, self.floor = given["target"], given["floor"]
-        self.sets, self.careful = given["sets"], given["careful"]
-        self.grounds = grounds
+    def __init__(self, slot, ladder, past, day, given, grounds, earlier):
+        self.slot, self.ladder, self.past, self.day, self.grounds, self.earlier = slot, ladder, past, day, grounds, earlier
+        self.target, self.floor, self.sets, self.careful = (given[w] for w in ("target", "floor", "sets", "careful"))
         amount = slot["dose"]["amount"]
         self.by, self.low, self.high = amount["by"], amount["low"], amount["high"]
         self.exposures = past.exposures.get(ladder["id"], [])
+        self.override = grounds.override(self.exposures)
 
     # -- the level (5.4)
 
     def propose(self):
         """Level, variant, load, reps, sets and purpose; None where nothing is open."""
-        open_levels = self.grounds.open_levels(self.ladder, self.slot)
-        if not open_levels:
+        levels = self.grounds.open_levels(self.slot)
+        if not levels:
             return None
-        level = self.standing(open_levels)
-        variant = self.variant_at(level)
-        above = [l for l in open_levels if l > level]
-        more = 0
-        if above and self.due(variant):
-            candidate = self.variant_at(above[0])
-            if self.start_holds(candidate):
-                return self.with_load(above[0], candidate)
-            more = k.MORE_REPS
-        while True:
-            proposal = self.with_load(level, variant, more)
-            if proposal is not None:
-                return proposal
-            below = [l for l in open_levels if l < level]
-            if not below:
-                return self.lightest(level, variant)
+        level, more = self.level_today(levels)
+        variant = self.variant_for(level)
+        proposal, holds = self.pick(variant, more)
+        below = [l for l in levels if l < level]
+        if not holds and below:
+            # No load holds: one level down, once.
             level = below[-1]
-            variant = self.variant_at(level)
-
-    def standing(self, open_levels):
-        """The level she stands at: the last one trained; without an exposure the coach's start, else the easiest."""
-        if self.exposures:
-            level = self.exposures[-1].level
-        else:
-            start = self.grounds.start(self.ladder["id"])
-            level = start["level"] if start and start.get("level") is not None else open_levels[0]
-        if level in open_levels:
-            return level
-        below = [l for l in open_levels if l < level]
-        return below[-1] if below else open_levels[0]
-
-    def variant_at(self, level):
-        """Last done symptom-free, then the client's choice, then the coach's order."""
-        open_here = self.grounds.open_at(self.ladder, level, self.slot)
-        for exposure in reversed(self.exposures):
-            if any(v["id"] == exposure.variant["id"] for v in open_here):
-                return next(v for v in open_here if v["id"] == exposure.variant["id"])
-        start = self.grounds.start(self.ladder["id"])
-        if start and any(v["id"] == start.get("variant") for v in open_here):
-            return next(v for v in open_here if v["id"] == start["variant"])
-        return open_here[0]
-
-    def running(self, variant, count):
-        """The last exposures of the ladder if all of them are of this variant."""
-        last = self.exposures[-count:]
-        if len(last) == count and all(e.variant["id"] == variant["id"] for e in last):
-            return last
-        return None
-
-    def due(self, variant):
-        """Two symptom-free exposures running at the top, a rep in hand, at the ready mark or the heaviest of her kit."""
-        last = self.running(variant, k.UP_EXPOSURES)
-        if last is None or not all(e.at_top(k.UP_OVER_TARGET) for e in last):
-            return False
-        return self.ready(variant, last[-1])
-
-    def ready(self, variant, exposure):
-        mark = variant["ready"]
-        if mark["by"] == "load" and self.held(exposure) >= mark["kg"]:
-            return True
-        if mark["by"] == "reps" and exposure.count >= mark["reps"]:
-            return True
-        if mark["by"] == "seconds" and exposure.count >= mark["seconds"]:
-            return True
-        made = self.grounds.loads(variant)
-        return self.held(exposure) >= kit.external(variant, made[-1])
-
-    def start_holds(self, variant):
-        """The new level's start load passes the mean test, or there is no prediction for it."""
-        load = self.start_load(variant)
-        state = self.past.state_on(variant, self.day)
-        w = self.past.effective_today(variant, load)
-        if state is None or w is None:
-            return True
-        return self.mean_holds(state, w)
-
-    # -- the load (5.3)
-
-    def middle(self):
-        return (self.sets - 1) / 2
-
-    def mean_holds(self, state, w):
-        mean, _ = strength.reserve(state, w, self.low, self.middle())
-        return mean >= self.target - k.SLACK
-
-    def safe(self, state, w, reps):
-        return strength.chance_below(state, w, reps, self.sets - 1, self.floor) <= k.ALPHA
-
-    def start_load(self, variant):
-        """The coach's start load, else the answer to "ten reps with what?", else the lightest."""
-        made = self.grounds.loads(variant)
-        for given in (self.grounds.coach_load(self.ladder["id"], variant), self.grounds.ten_reps(variant)):
-            if given is not None:
-                top = kit.external(variant, given)
-                fits = [l for l in made if kit.external(variant, l) <= top + 1e-9]
-                return fits[-1] if fits else made[0]
-        return made[0]
-
-    def with_load(self, level, variant, more=0):
-        """The proposal at a level; None where no load holds."""
-        if not variant.get("group"):
-            return self.counted(level, variant, more)
-        made = self.grounds.loads(variant)
-        done = [e for e in self.exposures if e.variant["id"] == variant["id"]]
-        if not done:
-            load = self.start_load(variant)
-            heavier = kit.external(variant, load) < kit.external(variant, made[-1])
-            find = heavier and self.grounds.finding_allowed()
-            return self.answer(level, variant, load, self.low, "find" if find else "work")
-        state = self.past.state_on(variant, self.day)
-        if state is None:
-            return self.answer(level, variant, made[0], self.low, "work")
-        bound = self.bound(variant, done, made)
-        permitted = [l for l in made if kit.external(variant, l) <= bound + 1e-9]
-        fits = []
-        for load in permitted:
-            w = self.past.effective_today(variant, load)
-            if w and self.mean_holds(state, w) and self.safe(state, w, self.low):
-                fits.append(load)
-        if fits:
-            load = fits[-1]
-        else:
-            load = made[0]
-            w = self.past.effective_today(variant, load)
-            if w is None or not self.mean_holds(state, w):
-                return None
-        return self.answer(level, variant, load, self.reps_for(state, variant, load, more), "work")
-
-    def bound(self, variant, done, made):
-        """The heaviest external load that is permitted, in kg."""
-        recent = [self.held(e) for e in done if e.as_planned and (self.day - e.day).days <= k.STEP_DAYS]
-        last = done[-1]
-        if recent:
-            bound = max(recent) + abs(max(recent)) * k.STEP
-            if self.big_step(variant):
-                heavier = [kit.external(variant, l) for l in made if kit.external(variant, l) > max(recent) + 1e-9]
-                if heavier:
-                    bound = max(bound, heavier[0])
-        else:
-            bound = self.held(last)
-        away = (self.day - last.day).days
-        for days, share in k.LAY_OFF:
-            if away >= days:
-                bound = min(bound, share * self.held(last))
-                break
-        return bound
-
-    def big_step(self, variant):
-        two = self.running(variant, k.BIG_STEP_EXPOSURES)
-        one = self.running(variant, 1)
-        return bool(two and all(e.at_top(0) for e in two)) or bool(one and one[0].at_top(k.BIG_STEP_ALONE))
-
-    def reps_for(self, state, variant, load, more):
-        """The reps that bring the middle set nearest the target, the fewer on a tie."""
-        w = self.past.effective_today(variant, load)
-        best, distance = self.low, None
-        for reps in range(self.low, self.high + more + 1):
-            if reps > self.low and self.careful and not self.safe(state, w, reps):
-                break
-            mean, _ = strength.reserve(state, w, reps, self.middle())
-            if distance is None or abs(mean - self.target) < distance:
-                best, distance = reps, abs(mean - self.target)
-        return best
-
-    def counted(self, level, variant, more):
-        """Variants without a strength state: reps or seconds go up when the last exposure was as planned."""
-        made = self.grounds.loads(variant)
-        done = [e for e in self.exposures if e.variant["id"] == variant["id"]]
-        step = k.STEP_REPS if self.by == "reps" else k.STEP_SECONDS
-        amount = self.low
-        if done:
-            last = done[-1]
-            amount = last.count or self.low
-            if last.as_planned and last.reserve_at_least(self.target):
-                amount += step
-        return self.answer(level, variant, made[0], min(max(amount, self.low), self.high + more), "work")
-
-    def lightest(self, level, variant):
-        return self.answer(level, variant, self.grounds.loads(variant)[0], self.low, "work")
-
-    def answer(self, level, variant, load, amount, purpose):
+            variant = self.variant_for(level)
+            proposal, _ = self.pick(variant, 0)
+        load, amount, purpose = proposal
         return {
             "level": level, "variant": variant["id"], "load": load, "amount": amount, "sets": self.sets, "purpose": purpose,
         }
 
+    def level_today(self, levels):
+        """The level, and how many reps beyond the range are open because neither load nor level can go up."""
+        coach = self.grounds.coach_level(self.override)
+        if coach is not None:
+            return nearest(levels, coach), 0
+        standing = self.past.levels.get(self.ladder["id"])
+        if standing is None:
+            return levels[0], 0
+        level = nearest(levels, standing)
+        above = [l for l in levels if l > level]
+        if level != standing or not above or not self.due():
+            return level, 0
+        if self.start_holds(self.variant_at(above[0])):
+            return above[0], 0
+        return level, k.MORE_REPS
+
+    def variant_for(self, level):
+        """The variant at a level; one that the coach has just named comes first."""
+        named = self.override and self.override["variant"]
+        here = [v for v in self.grounds.open_at(level, self.slot) if v["id"] == named]
+        return here[0] if here else self.variant_at(level)
+
+    def variant_at(self, level):
+        """The variant last done symptom-free, then the coach's, then the first in order."""
+        here = {v["id"]: v for v in self.grounds.open_at(level, self.slot)}
+        for exposure in reversed(self.exposures):
+            if exposure.variant["id"] in here:
+                return here[exposure.variant["id"]]
+        coach = self.grounds.coach_variant(self.override)
+        return here.get(coach) or next(iter(here.values()))
+
+    def due(self):
+        """Two exposures running of one variant at the top with a rep more than the target, at the ready mark or the heaviest."""
+        last = self.exposures[-k.UP_EXPOSURES :]
+        if len(last) < k.UP_EXPOSURES or any(e.variant is not last[0].variant for e in last):
+            return False
+        variant = last[0].variant
+        if not self.grounds.is_open(last[-1].level, variant, self.slot):
+            return False
+        # The target of then or of today, whichever asks for more.
+        return all(
+            e.by == self.by
+            and self.at_top(e, max(e.target, self.target) + k.UP_OVER_TARGET)
+            and self.at_ready_mark(variant, e)
+            for e in last
+        )
+
+    def at_top(self, exposure, reserve):
+        """The last planned set at the top of the range with so much in reserve."""
+        return exposure.count is not None and exposure.count >= self.high and exposure.reserve_at_least(reserve)
+
+    def at_ready_mark(self, variant, exposure):
+        """At the ready mark of the catalogue, or at the heaviest that her kit makes."""
+        held = self.held(exposure)
+        mark = variant["ready"]
+        if mark["by"] == "load":
+            marked = held >= mark["kg"] - 1e-9
+        else:
+            # A mark beyond the top of this dose is met at the top.
+            marked = exposure.count >= min(mark[mark["by"]], self.high)
+        heaviest = kit.external(variant, self.grounds.loads(variant)[-1])
+        return marked or (exposure.load["make"] != "nothing" and held >= heaviest - 1e-9)
+
+    def start_holds(self, variant):
+        """The new level's start load passes the mean test, or there is no prediction for it."""
+        state = self.past.state_on(variant, self.day)
+        w = self.past.effective_today(variant, self.start_load(variant))
+        return state is None or w is None or self.mean_holds(variant, state, w)
+
+    # -- the load (5.3)
+
+    def middle(self, variant):
+        """Sets of the group before the middle one: j + (n - 1) / 2."""
+        return self.earlier(variant) + (self.sets - 1) / 2
+
+    def mean_holds(self, variant, state, w):
+        """Mean reserve in the middle set, at the bottom of the range, at least target - 0.5."""
+        mean, _ = strength.reserve(state, w, self.low, self.middle(variant))
+        return mean >= self.target - k.SLACK
+
+    def safe(self, variant, state, w, reps):
+        """P(reserve in the last set < floor) at most alpha."""
+        last = self.earlier(variant) + self.sets - 1
+        return strength.chance_below(state, w, reps, last, self.floor) <= k.ALPHA
+
+    def start_load(self, variant):
+        """The coach's start load, else the answer to "ten reps with what?", else the lightest."""
+        made = self.grounds.loads(variant)
+        wanted = self.grounds.coach_load(variant) or self.grounds.ten_reps(variant)
+        return heaviest_to(variant, made, kit.external(variant, wanted)) if wanted else made[0]
+
+    def pick(self, variant, more):
+        """((load, reps or seconds, purpose), True) for a variant; False where not even the lightest passes the mean test."""
+        uses = self.past.uses.get(variant["id"], [])
+        if not uses:
+            return self.first(variant), True
+        made = self.grounds.loads(variant)
+        wanted = self.grounds.override_load(variant, self.override)
+        if wanted:
+            return (heaviest_to(variant, made, kit.external(variant, wanted)), self.low, "work"), True
+        done = [e for e in self.exposures if e.variant is variant and e.by == self.by]
+        state = self.past.state_on(variant, self.day)
+        known = state and self.by == "reps" and self.past.effective_today(variant, uses[-1].load)
+        if not known:
+            return self.counted(variant, uses, done, more), True
+        return self.by_strength(variant, state, uses, done, more)
+
+    def first(self, variant):
+        """First exposure of a variant: the start load at the bottom of the range; finding sets where they may be."""
+        load = self.start_load(variant)
+        finds = (
+            self.by == "reps" and variant.get("group") and load["make"] != "nothing" and self.grounds.finding_allowed()
+        )
+        return load, self.low, "find" if finds else "work"
+
+    def by_strength(self, variant, state, uses, done, more):
+        """The heaviest permitted load that passes both tests, then the reps."""
+        made = self.grounds.loads(variant)
+        permitted, away, nothing_to_take_off = self.permitted(variant, made, uses, done)
+
+        def qualifies(load):
+            w = self.past.effective_today(variant, load)
+            return w and self.mean_holds(variant, state, w) and self.safe(variant, state, w, self.low)
+
+        fits = [load for load in permitted if qualifies(load)]
+        load = fits[-1] if fits else made[0]
+        w = self.past.effective_today(variant, load)
+        holds = bool(fits) or self.mean_holds(variant, state, w)
+        if done and not away and self.at_top(done[-1], self.target + k.GAP_OVER_TARGET):
+            # A gap in the kit: much in reserve at the top, and no next load.
+            if abs(kit.external(variant, load) - self.held(uses[-1])) <= 1e-9:
+                more = k.MORE_REPS
+        high = self.low if nothing_to_take_off else self.high + more
+        return (load, self.reps_for(variant, state, w, high), "work"), holds
+
+    def reps_for(self, variant, state, w, high):
+        """The reps that bring the middle set nearest the target, the fewer on a tie; where care is due alpha binds them."""
+        best, distance = self.low, None
+        for reps in range(self.low, high + 1):
+            if reps > self.low and self.careful and not self.safe(variant, state, w, reps):
+                break
+            mean, _ = strength.reserve(state, w, reps, self.middle(variant))
+            if distance is None or abs(mean - self.target) < distance:
+                best, distance = reps, abs(mean - self.target)
+        return best
+
+    def permitted(self, variant, made, uses, done):
+        """Loads that the step and a lay-off permit, whether she was away, and whether there was no load to take off."""
+        kg = lambda load: kit.external(variant, load)
+        last = uses[-1]
+        recent = [self.held(u) for u in uses if u.as_planned and (self.day - u.day).days <= k.STEP_DAYS]
+        best = max(recent, default=None)
+        fell_short = bool(done) and done[-1].day == last.day and done[-1].count is not None and not done[-1].as_planned
+        if best is None:
+            bound = self.held(last)
+        else:
+            # A tenth of assistance has no meaning: it shrinks by the next band.
+            bound = best * (1 + k.STEP) if best > 0 else best
+        if fell_short:
+            bound = min(bound, self.held(last))
+        heavier = [load for load in made if kg(load) > bound + 1e-9]
+        between = best is not None and any(best + 1e-9 < kg(load) <= bound + 1e-9 for load in made)
+        if best is not None and heavier and not fell_short and not between and self.big_step(done, best):
+            bound = kg(heavier[0])
+        away = (self.day - last.day).days
+        share = next((share for days, share in k.LAY_OFF if away >= days), None)
+        if share is not None:
+            bound = min(bound, share * self.held(last) if self.held(last) > 0 else self.held(last))
+        permitted = [load for load in made if kg(load) <= bound + 1e-9]
+        nothing_to_take_off = share is not None and (self.held(last) <= 0 or not permitted)
+        return permitted or made[:1], share is not None, nothing_to_take_off
+
+    def big_step(self, done, least):
+        """Two exposures running at the top with the target in reserve, or one with more; none at less than this load."""
+        running = []
+        for exposure in reversed(done):
+            if self.held(exposure) < least - 1e-9:
+                break
+            running.append(exposure)
+        two = running[: k.BIG_STEP_EXPOSURES]
+        if two and self.at_top(two[0], self.target + k.BIG_STEP_ALONE):
+            return True
+        return len(two) == k.BIG_STEP_EXPOSURES and all(self.at_top(e, self.target) for e in two)
+
+    def counted(self, variant, uses, done, more):
+        """Without a strength state: reps or seconds go up a step after a set as planned, and down after one that was not."""
+        made = self.grounds.loads(variant)
+        kg = lambda load: kit.external(variant, load)
+        permitted, away, _ = self.permitted(variant, made, uses, done)
+        under = [load for load in permitted if kg(load) <= self.held(uses[-1]) + 1e-9]
+        load = under[-1] if under else permitted[0]
+        step = k.STEP_REPS if self.by == "reps" else k.STEP_SECONDS
+        last = done[-1] if done and done[-1].count is not None else None
+        if last is None:
+            amount = self.low
+        elif not last.as_planned:
+            amount = last.count - step
+        elif not last.reserve_at_least(self.target):
+            amount = last.count
+        else:
+            heavier = [l for l in permitted if kg(l) > kg(load) + 1e-9]
+            earned = last.count >= self.high and self.big_step(done, float("-inf"))
+            if heavier and earned and kg(load) >= self.held(uses[-1]) - 1e-9:
+                return heavier[0], self.low, "work"
+            amount = last.count + step
+        amount = self.low if away else min(max(amount, self.low), self.high + more)
+        return load, amount, "work"
+
     def held(self, exposure):
         """External load of an exposure's last set, in kg."""
         return kit.external(exposure.variant, exposure.load)
+
+
+def nearest(levels, wanted):
+    """Among the open levels the one wanted, else the next below, else the lowest."""
+    return max((l for l in levels if l <= wanted), default=levels[0])
+
+
+def heaviest_to(variant, made, kg):
+    """The heaviest load up to a number of kg, else the lightest."""
+    return max((l for l in made if kit.external(variant, l) <= kg + 1e-9), key=lambda l: kit.external(variant, l), default=made[0])

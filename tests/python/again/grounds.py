@@ -77,23 +77,72 @@ class Grounds:
         span = slot.get("levels")
         return not span or span["low"] <= level <= span["high"]
 
-    def open_at(self, ladder, level, slot):
-        return [v for v in ladder["levels"][level]["variants"] if self.is_open(level, v, slot)]
+    def open_at(self, level, slot):
+        return [v for v in self.ladder["levels"][level]["variants"] if self.is_open(level, v, slot)]
 
-    def open_levels(self, ladder, slot):
-        return [l for l in range(len(ladder["levels"])) if self.open_at(ladder, l, slot)]
+    def open_levels(self, slot):
+        return [l for l in range(len(self.ladder["levels"])) if self.open_at(l, slot)]
 
     # -- what the coach and she said
 
-    def start(self, ladder_id):
-        return self.case.start(ladder_id)
+    def override(self, exposures):
+        """What the coach set on the ladder after the last exposure of it; None if nothing."""
+        since = exposures[-1].started if exposures else None
+        fresh = self.case.past.fresh
+        later = [
+            start
+            for when, start in self.case.log.overrides
+            if start["ladder"] == self.ladder["id"]
+            and (since is None or when > since)
+            and not (fresh and when.date() < fresh)
+        ]
+        return later[-1] if later else None
 
-    def coach_load(self, ladder_id, variant):
+    def coach_level(self, override):
+        """The level of an override, or of the coach's start while nothing was trained; None if there is none."""
+        if override and self.level_of(override) is not None:
+            return self.level_of(override)
+        if self.ladder["id"] in self.case.past.levels:
+            return None
+        start = self.case.start(self.ladder["id"])
+        return self.level_of(start) if start else None
+
+    def level_of(self, start):
+        """The level that a start names, or that of its variant."""
+        if start["level"] is not None:
+            return start["level"]
+        return self.case.catalogue.places[start["variant"]][1] if start["variant"] else None
+
+    def coach_variant(self, override):
+        """The variant that the coach named last for the ladder."""
+        if override and override["variant"]:
+            return override["variant"]
+        start = self.case.start(self.ladder["id"])
+        return start and start["variant"]
+
+    def coach_load(self, variant):
+        """The coach's start load for a variant. One of another make tells nothing of it."""
         start = self.case.start_for(variant)
-        load = start and start["load"]
-        made = self.loads(variant)
-        return load if load and load["make"] == made[0]["make"] else None
+        return self.of_make(variant, start and start["load"])
+
+    def override_load(self, variant, override):
+        """The load of an override, where it is for this variant; "nothing" where nothing is held with it."""
+        if not override or not override["load"] or override["variant"] not in (None, variant["id"]):
+            return None
+        lightest = self.loads(variant)[0]
+        return lightest if lightest["make"] == "nothing" else self.of_make(variant, override["load"])
 
     def ten_reps(self, variant):
-        said = [load for _, ident, load in self.case.log.tens if ident == variant["id"]]
-        return said[-1] if said else None
+        """Her answer to "ten reps with what?"; early after a birth, and from before it, it does not count."""
+        fresh = self.case.past.fresh
+        said = [
+            load
+            for when, ident, load in self.case.log.tens
+            if ident == variant["id"] and self.of_make(variant, load) and not (fresh and when.date() < fresh)
+        ]
+        return said[-1] if said and self.finding_allowed() else None
+
+    def of_make(self, variant, load):
+        """A load if it is of the make that the variant is done with, and something is held."""
+        make = self.loads(variant)[0]["make"]
+        return load if load and load["make"] == make != "nothing" else None

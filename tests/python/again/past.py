@@ -13,6 +13,7 @@ class Exposure:
     """A session and a ladder with at least one working set."""
 
     def __init__(self, run, level, variant, load):
+        self.started = run.started
         self.run, self.day, self.level, self.variant, self.load = run.id, run.day, level, variant, load
         self.chosen = False
         # The last planned set: how many, the reserve said (number, open-ended), the filter's mean of it. None if not done.
@@ -29,10 +30,6 @@ class Exposure:
         if number >= threshold:
             return True
         return open_ended and self.mean is not None and self.mean >= threshold
-
-    def at_top(self, over_target):
-        """The last planned set at the top of its range, with so much more in reserve than was aimed at."""
-        return self.count is not None and self.count >= self.high and self.reserve_at_least(self.target + over_target)
 
 
 def evidence(s):
