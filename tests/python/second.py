@@ -11,6 +11,7 @@ import multiprocessing
 import subprocess
 import sys
 from collections import Counter
+from datetime import date
 from pathlib import Path
 
 from again.case import Case
@@ -19,6 +20,8 @@ from again.catalogue import Catalogue
 CATALOGUE = Path(__file__).parents[2] / "crates/engine/data/catalogue.json"
 # States agree to this, absolute or relative, whichever is wider.
 WITHIN = 1e-9
+# What is compared of a proposal.
+COMPARED = ("level", "variant", "load", "sets", "amount", "purpose")
 # Logs that one worker asks the exporter for at a time.
 CHUNK = 250
 
@@ -30,30 +33,29 @@ def close(ours, theirs):
 
 def compare(line, catalogue):
     """Disagreements of one log, and how many states and proposals were compared."""
-    given = json.loads(line)
-    case = Case(given, catalogue)
-    wrong = []
-    counts = Counter(logs=1)
-    theirs = {(s["run"], s["sets"]): s for s in given["says"]["states"]}
+    whole = json.loads(line)
+    case = Case(whole, catalogue, every_set=True)
+    wrong, counts = [], Counter(logs=1)
+    theirs = {(s["run"], s["sets"]): s["state"] for s in whole["states"]}
     ours = case.states()
+    counts["states"] += len(theirs)
     for key in sorted(theirs.keys() | ours.keys()):
-        counts["states"] += 1
-        engine, here = theirs.get(key), ours.get(key)
-        told = engine and engine["state"]
-        if engine is None or (told is None) != (here is None):
+        told, here = theirs.get(key, "nothing"), ours.get(key, "nothing")
+        if told != here and (not (told and here) or not all(map(close, here, told))):
             wrong.append(("state", key, here, told))
-        elif told and not all(close(a, b) for a, b in zip(here, told, strict=True)):
-            wrong.append(("state", key, here, told))
-    proposals = case.proposals()
-    for slot in given["says"]["slots"]:
-        counts["proposals"] += 1
-        for reason in slot.get("reasons", ["rests"]):
-            counts[f"reason {reason}"] += 1
-        here = proposals[slot["slot"]]
-        told = None if slot.get("rests") else {k: slot[k] for k in ("level", "variant", "load", "sets", "amount", "purpose")}
-        if here != told:
-            wrong.append(("proposal", slot["slot"], here, told, slot.get("reasons")))
-    return given["number"], wrong, counts
+    for ask in whole["asks"]:
+        known = ask["known"]
+        then = case if known == len(whole["records"]) else Case(whole, catalogue, known)
+        proposals = then.proposals(date.fromisoformat(ask["day"]), ask["given"])
+        for slot in ask["says"]:
+            counts["proposals"] += 1
+            for reason in slot.get("reasons", ["rests"]):
+                counts[f"reason {reason}"] += 1
+            here = proposals[slot["slot"]]
+            told = None if slot.get("rests") else {k: slot[k] for k in COMPARED}
+            if here != told:
+                wrong.append(("proposal", (known, slot["slot"]), here, told, slot.get("reasons")))
+    return whole["number"], wrong, counts
 
 
 def work(arguments):

@@ -1,6 +1,4 @@
-"""One log with what was asked of it: its states after every set, and what is proposed on the day asked."""
-
-from datetime import date
+"""One log, and what is made of it: states after every set, and proposals."""
 
 from .choice import Choice
 from .grounds import Grounds
@@ -9,17 +7,15 @@ from .past import Past
 
 
 class Case:
-    """A case as the exporter writes it."""
+    """A log up to some record, with the coach's starts: her states, and what is proposed on a day."""
 
-    def __init__(self, given, catalogue):
+    def __init__(self, whole, catalogue, known=None, every_set=False):
         self.catalogue = catalogue
-        self.day = date.fromisoformat(given["day"])
-        self.starts = given["starts"]
-        self.given = {g["slot"]: g for g in given["given"]}
-        self.blocks = given["programme"]["sessions"][0]["blocks"]
-        self.log = Log(given["records"])
+        self.starts = whole["starts"]
+        self.blocks = whole["programme"]["sessions"][0]["blocks"]
+        self.log = Log(whole["records"][:known])
         self.past = None
-        Past(self, self.log, catalogue)
+        Past(self, self.log, catalogue, every_set)
 
     def states(self):
         """(run, sets so far) -> b, c, d and the upper half of the covariance; None before the first evidence."""
@@ -47,8 +43,9 @@ class Case:
         named = [s for s in here if s["variant"] == variant["id"]] or [s for s in here if s["variant"] is None]
         return named[-1] if named else None
 
-    def proposals(self):
-        """The proposal of each slot in turn; None where it rests."""
+    def proposals(self, day, given):
+        """The proposal of each slot in turn; None where it rests. The effort of the day is given for each."""
+        efforts = {effort["slot"]: effort for effort in given}
         planned, made = {}, {}
         for block in self.blocks:
             for slot in block["slots"]:
@@ -56,12 +53,10 @@ class Case:
 
                 def earlier(variant):
                     group = variant.get("group")
-                    return self.past.done_today(group, self.day) + planned.get(group, 0)
+                    return self.past.done_today(group, day) + planned.get(group, 0)
 
-                choice = Choice(
-                    slot, ladder, self.past, self.day, self.given[slot["id"]], Grounds(self, ladder), earlier
-                )
-                proposal = choice.propose()
+                grounds = Grounds(self, ladder, day)
+                proposal = Choice(slot, ladder, self.past, day, efforts[slot["id"]], grounds, earlier).propose()
                 if proposal and block["form"] == "finisher":
                     proposal["purpose"] = "finisher"
                 if proposal:

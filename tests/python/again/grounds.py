@@ -7,8 +7,10 @@ from . import kit
 
 
 class Grounds:
-    def __init__(self, case, ladder):
-        self.case, self.ladder = case, ladder
+    """What is open for a ladder."""
+
+    def __init__(self, case, ladder, day):
+        self.case, self.ladder, self.day = case, ladder, day
         self.kit = case.log.kit
         self.stage = case.log.stages[-1][1] if case.log.stages else {"stage": "neither"}
 
@@ -20,12 +22,12 @@ class Grounds:
             return None
         if not self.stage.get("due"):
             return 40
-        return max(280 - (date.fromisoformat(self.stage["due"]) - self.case.day).days, 0) // 7
+        return max(280 - (date.fromisoformat(self.stage["due"]) - self.day).days, 0) // 7
 
     def weeks_after(self):
         """Completed weeks since a birth or a loss; None if neither."""
         since = self.stage.get("birth") or self.stage.get("on")
-        return max((self.case.day - date.fromisoformat(since)).days, 0) // 7 if since else None
+        return max((self.day - date.fromisoformat(since)).days, 0) // 7 if since else None
 
     def finding_allowed(self):
         """Finding sets never before 12 weeks after birth."""
@@ -43,7 +45,7 @@ class Grounds:
         if self.stage["stage"] != "postpartum" or not (self.stage["mode"] == "caesarean" or self.stage["severe_tear"]):
             return False
         birth = date.fromisoformat(self.stage["birth"])
-        return not any(birth <= on <= self.case.day for on in self.case.log.clearances)
+        return not any(birth <= on <= self.day for on in self.case.log.clearances)
 
     # -- what is open
 
@@ -61,7 +63,7 @@ class Grounds:
         if (self.weeks_pregnant() or 0) >= k.SUPINE_UNTIL_WEEK and variant["position"] == "supine":
             return False
         for what, until in self.case.log.restrictions:
-            if until and self.case.day > date.fromisoformat(until):
+            if until and self.day > date.fromisoformat(until):
                 continue
             kind = what["rules_out"]
             if kind == "all_load" and held:

@@ -72,8 +72,8 @@ def weaker(one, other):
 class Past:
     """Folds a log."""
 
-    def __init__(self, case, log, catalogue):
-        self.case, self.log, self.catalogue = case, log, catalogue
+    def __init__(self, case, log, catalogue, every_set):
+        self.case, self.log, self.catalogue, self.every_set = case, log, catalogue, every_set
         case.past = self
         self.after = {}
         self.fresh = None
@@ -100,17 +100,30 @@ class Past:
         return stage
 
     def take(self, run):
-        """One session: strength after every set, then its exposures, then levels."""
-        before = dict(self.states), dict(self.sets_of_day)
+        """One session: strength round by round, then its exposures and levels."""
+        if self.every_set:
+            self.note_every_set(run)
+        for s in rounds_of(run.sets):
+            self.observe(run, s)
+        self.expose(run)
+
+    def note_every_set(self, run):
+        """Keeps the state after each set, as if the log ended there: the second side of a round changes what the first did."""
+        states, sets_of_day = self.states, self.sets_of_day
+        self.states, self.sets_of_day = dict(states), dict(sets_of_day)
         for done in range(1, len(run.sets) + 1):
-            self.states, self.sets_of_day = dict(before[0]), dict(before[1])
-            for s in rounds_of(run.sets[:done]):
+            rounds = rounds_of(run.sets[:done])
+            if len(rounds) == done:
+                rounds = rounds[-1:]
+            else:
+                self.states, self.sets_of_day = dict(states), dict(sets_of_day)
+            for s in rounds:
                 self.observe(run, s)
             group = self.catalogue.variant(run.sets[done - 1]["variant"]).get("group")
             if group:
                 state = self.states.get(group)
                 self.after[(run.id, done)] = state and numbers(state)
-        self.expose(run)
+        self.states, self.sets_of_day = states, sets_of_day
 
     def observe(self, run, s):
         """One round: if it is evidence, the state of its group moves. What is none tires all the same."""

@@ -1,18 +1,29 @@
 //! What the engine says to a log: the state after every set, and the proposal of each slot.
 
 use newel_engine::history::History;
-use newel_engine::proposal::{Bench, Outcome};
+use newel_engine::ids::RunId;
+use newel_engine::proposal::{Bench, Inputs, Outcome, SessionProposal};
 use newel_engine::state::{Frame, State};
 use newel_engine::strength::Tracker;
 use serde_json::{Value, json};
 
 use crate::draw::Scene;
-use crate::sets::inputs;
-
-/// The case as one JSON object.
+/// The case as one JSON object, with a last question on the day that the log has come to.
 pub fn of(scene: &Scene<'_>, seed: u64, number: u64) -> Value {
+    let mut asks = scene.asks.clone();
+    asks.push(ask(scene, None).1);
+    json!({
+        "seed": seed, "number": number, "habit": format!("{:?}", scene.habit), "records": scene.pen.records,
+        "programme": scene.programme, "starts": scene.starts, "asks": asks,
+        "states": states(scene, &History::of(&scene.pen.records)),
+    })
+}
+
+/// What the engine proposes now, and the same as a question with its answer: how much of the log was known, the
+/// effort of each slot as it is given, and the answer.
+pub fn ask(scene: &Scene<'_>, run: Option<RunId>) -> (SessionProposal, Value) {
     let history = History::of(&scene.pen.records);
-    let bench = Bench::of(inputs(scene, &history, None));
+    let bench = Bench::of(inputs(scene, &history, run));
     let session = &scene.programme.sessions[0];
     let proposal = bench.propose(session);
     let given: Vec<Value> = session
@@ -26,7 +37,7 @@ pub fn of(scene: &Scene<'_>, seed: u64, number: u64) -> Value {
             }))
         })
         .collect();
-    let slots: Vec<Value> = proposal
+    let says: Vec<Value> = proposal
         .slots
         .iter()
         .map(|p| match &p.outcome {
@@ -38,11 +49,22 @@ pub fn of(scene: &Scene<'_>, seed: u64, number: u64) -> Value {
             Outcome::Rest => json!({ "slot": p.slot, "rests": true }),
         })
         .collect();
-    json!({
-        "seed": seed, "number": number, "habit": format!("{:?}", scene.habit), "day": scene.pen.today(),
-        "records": scene.pen.records, "programme": scene.programme, "starts": scene.starts, "given": given,
-        "says": { "gate": proposal.gate, "slots": slots, "states": states(scene, &history) },
-    })
+    let known = scene.pen.records.len();
+    let ask = json!({ "known": known, "day": scene.pen.today(), "given": given, "says": says });
+    (proposal, ask)
+}
+
+/// What a proposal today is made from.
+fn inputs<'s>(scene: &'s Scene<'_>, history: &'s History, run: Option<RunId>) -> Inputs<'s> {
+    Inputs {
+        history,
+        programme: &scene.programme,
+        starts: &scene.starts,
+        catalogue: scene.catalogue,
+        rules: scene.rules,
+        day: scene.pen.today(),
+        run,
+    }
 }
 
 /// The state of a set's group after it, for every set of a variant that has a group: what the engine makes of

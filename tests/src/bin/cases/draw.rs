@@ -33,6 +33,8 @@ pub struct Scene<'a> {
     pub chance: Chance,
     /// How she answers.
     pub habit: Habit,
+    /// What was asked on the way, with the answers.
+    pub asks: Vec<Value>,
 }
 
 /// One of a list.
@@ -53,6 +55,7 @@ pub fn case(seed: u64, number: u64, catalogue: &Catalogue, rules: &RulePack) -> 
         pen: Pen::at("2026-03-02T09:00:00+01:00".parse()?),
         chance,
         habit,
+        asks: Vec::new(),
     };
     scene.starts = starts(&mut scene);
     settle_in(&mut scene);

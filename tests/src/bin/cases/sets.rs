@@ -1,17 +1,20 @@
 //! Sets as anybody could enter them: as proposed or not, with every answer that the cards take.
 
+use std::sync::Arc;
+
 use newel_engine::catalogue::{Place, Variant};
 use newel_engine::ground::Ground;
 use newel_engine::history::History;
 use newel_engine::ids::{RecordId, RunId};
 use newel_engine::kit::Load;
 use newel_engine::programme::{Amount, BlockForm, Slot};
-use newel_engine::proposal::{Bench, Inputs, Outcome, Prescription, SessionProposal};
+use newel_engine::proposal::{Outcome, Prescription};
 use newel_engine::record::{
     NextDay, Payload, Purpose, Readiness, Reserve, SetDone, Side, SkipWhy, Versions,
 };
 use newel_engine::simulate::Chance;
 
+use crate::answer;
 use crate::draw::{Scene, one_of, some_load};
 use crate::pen::{LAPTOP, PHONE};
 
@@ -38,26 +41,6 @@ impl Habit {
         [Self::Anything, Self::Steady, Self::Easy, Self::OpenEnded, Self::Hard, Self::InTurn];
 }
 
-/// What the engine proposes now.
-pub fn proposal(scene: &Scene<'_>, run: Option<RunId>) -> SessionProposal {
-    let history = History::of(&scene.pen.records);
-    let bench = Bench::of(inputs(scene, &history, run));
-    bench.propose(&scene.programme.sessions[0])
-}
-
-/// The inputs of a proposal today.
-pub fn inputs<'s>(scene: &'s Scene<'_>, history: &'s History, run: Option<RunId>) -> Inputs<'s> {
-    Inputs {
-        history,
-        programme: &scene.programme,
-        starts: &scene.starts,
-        catalogue: scene.catalogue,
-        rules: scene.rules,
-        day: scene.pen.today(),
-        run,
-    }
-}
-
 /// One session from check-in to the next morning.
 pub fn session(scene: &mut Scene<'_>) {
     let run = scene.pen.run();
@@ -73,10 +56,13 @@ pub fn session(scene: &mut Scene<'_>) {
     let (day, programme, revision) = (scene.pen.today(), scene.programme.id, scene.programme.revision);
     let session = scene.programme.sessions[0].id.clone();
     scene.pen.write(Payload::SessionStarted { run, day, programme, revision, session });
-    let shown = proposal(scene, Some(run));
+    let (shown, ask) = answer::ask(scene, Some(run));
+    if scene.chance.happens(0.3) {
+        scene.asks.push(ask);
+    }
     if scene.chance.happens(0.93) {
         let versions = Versions { engine: newel_engine::ENGINE_VERSION.into(), catalogue: 1, rules: 1 };
-        let result = Box::new(shown.clone());
+        let result = Arc::new(shown.clone());
         scene.pen.write(Payload::ProposalShown {
             run,
             inputs: String::new(),
