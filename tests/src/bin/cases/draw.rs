@@ -7,7 +7,7 @@ use newel_engine::kit::{Band, Barbell, Dumbbell, Kit, Load, PlatePair, Thing};
 use newel_engine::programme::{Amount, Block, BlockForm, Dose, LevelSpan, PlanSession, Programme, Slot, Start};
 use newel_engine::record::{Payload, RestrictionKind};
 use newel_engine::rules::RulePack;
-use newel_engine::simulate::Chance;
+use newel_engine::simulate::{Chance, Client};
 use newel_engine::stage::{BirthMode, Stage};
 use newel_engine::units::{MassUnit, Newtons, Weight};
 use serde_json::Value;
@@ -33,6 +33,10 @@ pub struct Scene<'a> {
     pub chance: Chance,
     /// How she answers.
     pub habit: Habit,
+    /// Her true strength, for [`Habit::Honest`].
+    pub client: Client,
+    /// The first day.
+    pub began: NaiveDate,
     /// What was asked on the way, with the answers.
     pub asks: Vec<Value>,
 }
@@ -47,12 +51,16 @@ pub fn case(seed: u64, number: u64, catalogue: &Catalogue, rules: &RulePack) -> 
     let mut chance = Chance::of(seed, number);
     let programme = programme(&mut chance, catalogue);
     let habit = *one_of(&mut chance, &Habit::ALL);
+    let client = Client::draw(Chance::of(seed.wrapping_add(1_000_003), number), chance.happens(0.5), 1.0);
+    let pen = Pen::at("2026-03-02T09:00:00+01:00".parse()?);
     let mut scene = Scene {
         catalogue,
         rules,
         programme,
         starts: Vec::new(),
-        pen: Pen::at("2026-03-02T09:00:00+01:00".parse()?),
+        client,
+        began: pen.today(),
+        pen,
         chance,
         habit,
         asks: Vec::new(),
@@ -74,7 +82,7 @@ pub fn case(seed: u64, number: u64, catalogue: &Catalogue, rules: &RulePack) -> 
     // Some logs end with what came late from another device or was put right.
     sets::afterthoughts(&mut scene);
     if !regular {
-        let wait = *one_of(&mut scene.chance, &[0, 0, 0, 0, 1, 2, 7, 12, 13, 14, 27, 28, 60, 365]);
+        let wait = *one_of(&mut scene.chance, &[0, 0, 0, 0, 0, 1, 2, 10, 12, 13, 14, 24, 25, 26, 27, 28, 60, 365]);
         scene.pen.days(wait);
     }
     Ok(answer::of(&scene, seed, number))
@@ -86,7 +94,7 @@ fn gap(chance: &mut Chance) -> i64 {
         0 => 0,
         1..=13 => chance.between(1, 4),
         14..=16 => chance.between(5, 13),
-        17 => *one_of(chance, &[14, 15, 27, 28, 29]),
+        17 => *one_of(chance, &[13, 14, 14, 15, 27, 28, 28, 29]),
         18 => chance.between(20, 90),
         _ => chance.between(200, 400),
     }
@@ -272,7 +280,7 @@ fn starts(scene: &mut Scene<'_>) -> Vec<Start> {
         scene.programme.sessions[0].slots().map(|(_, slot)| slot.ladder.clone()).collect();
     let mut starts = Vec::new();
     for id in ladders {
-        if scene.chance.happens(0.4)
+        if scene.chance.happens(0.65)
             && let Some(ladder) = scene.catalogue.ladder(&id)
         {
             starts.push(start(&mut scene.chance, ladder));
@@ -341,12 +349,16 @@ fn band(chance: &mut Chance, number: i64) -> Band {
 
 /// A kit: fine or coarse, of one load alone, or nothing.
 fn kit(chance: &mut Chance) -> Kit {
-    let dumbbells = match chance.between(0, 7) {
+    let dumbbells = match chance.between(0, 9) {
         0 => Vec::new(),
         1 => vec![Dumbbell { weight: weight(chance, 2.0, 16.0), pair: chance.happens(0.7) }],
         2 => [2.0, 4.0, 8.0, 16.0].map(|w| Dumbbell { weight: Weight::in_kg(w), pair: true }).to_vec(),
         3 => (1..=20).map(|w| Dumbbell { weight: Weight::in_kg(f64::from(w)), pair: true }).collect(),
-        4 => (1..=12).map(|w| Dumbbell { weight: Weight::lb(f64::from(w) * 2.5), pair: true }).collect(),
+        4 | 5 => {
+            // Steps of half a kilogram: here the bounds themselves decide.
+            (1..=50).map(|w| Dumbbell { weight: Weight::in_kg(f64::from(w) / 2.0), pair: true }).collect()
+        }
+        6 => (1..=12).map(|w| Dumbbell { weight: Weight::lb(f64::from(w) * 2.5), pair: true }).collect(),
         _ => (0..chance.between(2, 7))
             .map(|_| Dumbbell { weight: weight(chance, 1.0, 24.0), pair: chance.happens(0.7) })
             .collect(),

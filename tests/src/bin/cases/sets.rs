@@ -13,6 +13,8 @@ use newel_engine::record::{
     NextDay, Payload, Purpose, Readiness, Reserve, SetDone, Side, SkipWhy, Versions,
 };
 use newel_engine::simulate::Chance;
+use newel_engine::strength::effective_load;
+use newel_engine::units::Kg;
 
 use crate::answer;
 use crate::draw::{Scene, one_of, some_load};
@@ -33,17 +35,30 @@ pub enum Habit {
     Hard,
     /// Two variants in turn.
     InTurn,
+    /// As somebody with a true strength does it and says it.
+    Honest,
 }
 
 impl Habit {
     /// All of them.
-    pub const ALL: [Self; 6] =
-        [Self::Anything, Self::Steady, Self::Easy, Self::OpenEnded, Self::Hard, Self::InTurn];
+    pub const ALL: [Self; 9] = [
+        Self::Anything,
+        Self::Steady,
+        Self::Easy,
+        Self::OpenEnded,
+        Self::Hard,
+        Self::InTurn,
+        Self::Honest,
+        Self::Honest,
+        Self::Honest,
+    ];
 }
 
 /// One session from check-in to the next morning.
 pub fn session(scene: &mut Scene<'_>) {
     let run = scene.pen.run();
+    let days = (scene.pen.today() - scene.began).num_days();
+    scene.client.day(days as f64);
     scene.pen.device = if scene.chance.happens(0.15) { LAPTOP } else { PHONE };
     if scene.chance.happens(0.9) {
         let readiness = match scene.chance.between(0, 11) {
@@ -155,7 +170,7 @@ fn choose<'a>(
     let strays = match scene.habit {
         Habit::Anything => 0.3,
         Habit::InTurn => 0.5,
-        Habit::Steady | Habit::Easy | Habit::OpenEnded | Habit::Hard => 0.05,
+        Habit::Steady | Habit::Easy | Habit::OpenEnded | Habit::Hard | Habit::Honest => 0.05,
     };
     match prescribed {
         Some(p) if !scene.chance.happens(strays) => {
@@ -210,7 +225,7 @@ fn drawn_set(
     let beyond = i64::from(range.high());
     let count = match habit {
         Habit::Anything => chance.between(1, beyond + 8),
-        Habit::Steady | Habit::InTurn => i64::from(asked) + *one_of(chance, &[-2, -1, 0, 0, 0, 0, 1]),
+        Habit::Steady | Habit::InTurn | Habit::Honest => i64::from(asked) + *one_of(chance, &[-2, -1, 0, 0, 0, 0, 1]),
         Habit::Easy | Habit::OpenEnded if chance.happens(0.85) => beyond.max(i64::from(asked)),
         Habit::Easy | Habit::OpenEnded => i64::from(asked),
         Habit::Hard => i64::from(asked) - chance.between(0, 4),
@@ -218,11 +233,14 @@ fn drawn_set(
     let count = u16::try_from(count.max(if habit == Habit::Anything { 0 } else { 1 })).unwrap_or(1);
     let said = match habit {
         Habit::Anything => chance.between(0, 5),
-        Habit::Steady | Habit::InTurn => target + chance.between(-1, 1),
+        Habit::Steady | Habit::InTurn | Habit::Honest => target + chance.between(-1, 1),
         Habit::Easy => target + chance.between(1, 4),
         Habit::OpenEnded => 5,
         Habit::Hard => chance.between(0, 1),
     };
+    let true_set = if habit == Habit::Honest && !timed { honest(scene, variant, load, asked, round) } else { None };
+    let (count, said) = true_set.unwrap_or((count, said));
+    let chance = &mut scene.chance;
     let asks = !timed || chance.happens(0.1);
     let reserve = (asks && !chance.happens(0.06)).then(|| reserve_of(said));
     SetDone {
@@ -239,6 +257,21 @@ fn drawn_set(
         purpose,
         stopped: chance.happens(0.02),
     }
+}
+
+/// A set as her true strength lets her do it; `None` for a variant without a state.
+fn honest(scene: &mut Scene<'_>, variant: &Variant, load: &Load, asked: u16, round: u8) -> Option<(u16, i64)> {
+    let group = variant.group.as_ref()?;
+    let slope = scene.catalogue.group(group)?.prior_c;
+    let w = effective_load(variant, load, Kg(70.0))?;
+    // The first load that she meets in a group is somewhat under what she could do ten times.
+    let ten_rep_max = Kg(w.0 * libm::exp(scene.chance.normal(0.2, 0.25)));
+    scene.client.meet(group, slope, ten_rep_max);
+    let answer = scene.client.set(group, w, asked, u32::from(round))?;
+    let said = match answer.reserve {
+        Reserve::Exactly(n) | Reserve::AtLeast(n) => i64::from(n),
+    };
+    Some((answer.reps, said))
 }
 
 /// The last tap means "5 or more".
