@@ -99,7 +99,7 @@ fn states(scene: &Scene<'_>, history: &History) -> Vec<Value> {
 }
 
 /// b, c, d and the upper half of the covariance, row by row.
-fn numbers(tracker: &Tracker) -> [f64; 9] {
+pub fn numbers(tracker: &Tracker) -> [f64; 9] {
     let (m, p) = (&tracker.mean, &tracker.cov);
     [m[0], m[1], m[2], p[(0, 0)], p[(0, 1)], p[(0, 2)], p[(1, 1)], p[(1, 2)], p[(2, 2)]]
 }
