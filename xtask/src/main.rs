@@ -7,6 +7,7 @@ mod icons;
 mod install;
 mod open;
 mod process;
+mod python;
 mod test;
 
 use std::path::{Path, PathBuf};

@@ -7,7 +7,7 @@ use anyhow::{Context, Result};
 use crate::generated::{self, Kind};
 use crate::install::{self, For};
 use crate::process::{cargo, npm, time};
-use crate::{build, draw_icons, repository};
+use crate::{build, draw_icons, python, repository};
 
 type Step = (&'static str, fn() -> Result<()>);
 
@@ -25,6 +25,9 @@ const STEPS: &[Step] = &[
     ("schemas are fresh", || generated::check(Kind::Schemas, &[])),
     ("icons are fresh", || draw_icons(true)),
     ("tests", tests),
+    ("environment for Python", python::environment),
+    ("second implementation", python::second),
+    ("filter against libraries", python::filter),
     ("documentation tests", || {
         cargo(&["test", "--workspace", "--doc", "--quiet"]).step("documentation tests")
     }),

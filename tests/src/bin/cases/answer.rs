@@ -70,8 +70,12 @@ fn inputs<'s>(scene: &'s Scene<'_>, history: &'s History, run: Option<RunId>) ->
 /// The state of a set's group after it, for every set of a variant that has a group: what the engine makes of
 /// the log as it stood then.
 fn states(scene: &Scene<'_>, history: &History) -> Vec<Value> {
-    let frame =
-        Frame { catalogue: scene.catalogue, rules: scene.rules, starts: &scene.starts, day: scene.pen.today() };
+    let frame = Frame {
+        catalogue: scene.catalogue,
+        rules: scene.rules,
+        starts: &scene.starts,
+        day: scene.pen.today(),
+    };
     let mut told = Vec::new();
     for (nth, run) in history.runs.iter().enumerate() {
         for done in 1..=run.sets.len() {

@@ -4,7 +4,9 @@ use anyhow::Result;
 use chrono::{Duration, NaiveDate};
 use newel_engine::catalogue::{Catalogue, Ladder, ReadyMark, Variant};
 use newel_engine::kit::{Band, Barbell, Dumbbell, Kit, Load, PlatePair, Thing};
-use newel_engine::programme::{Amount, Block, BlockForm, Dose, LevelSpan, PlanSession, Programme, Slot, Start};
+use newel_engine::programme::{
+    Amount, Block, BlockForm, Dose, LevelSpan, PlanSession, Programme, Slot, Start,
+};
 use newel_engine::record::{Payload, RestrictionKind};
 use newel_engine::rules::RulePack;
 use newel_engine::simulate::{Chance, Client};
@@ -82,7 +84,8 @@ pub fn case(seed: u64, number: u64, catalogue: &Catalogue, rules: &RulePack) -> 
     // Some logs end with what came late from another device or was put right.
     sets::afterthoughts(&mut scene);
     if !regular {
-        let wait = *one_of(&mut scene.chance, &[0, 0, 0, 0, 0, 1, 2, 10, 12, 13, 14, 24, 25, 26, 27, 28, 60, 365]);
+        let wait =
+            *one_of(&mut scene.chance, &[0, 0, 0, 0, 0, 1, 2, 10, 12, 13, 14, 24, 25, 26, 27, 28, 60, 365]);
         scene.pen.days(wait);
     }
     Ok(answer::of(&scene, seed, number))
@@ -149,11 +152,8 @@ fn ladder(chance: &mut Chance, catalogue: &Catalogue) -> Ladder {
 }
 
 fn slot(chance: &mut Chance, ladder: &Ladder, number: i64) -> Slot {
-    let timed = ladder
-        .levels
-        .iter()
-        .flat_map(|l| &l.variants)
-        .any(|v| matches!(v.ready, ReadyMark::Seconds { .. }));
+    let timed =
+        ladder.levels.iter().flat_map(|l| &l.variants).any(|v| matches!(v.ready, ReadyMark::Seconds { .. }));
     // A coach may also ask for seconds of what is usually counted, and the other way round.
     let timed = timed != chance.happens(0.03);
     let amount = if timed {
@@ -175,11 +175,7 @@ fn slot(chance: &mut Chance, ladder: &Ladder, number: i64) -> Slot {
         id: format!("slot-{number}").as_str().into(),
         ladder: ladder.id.clone(),
         levels,
-        dose: Dose {
-            amount,
-            target_rir: u8::try_from(chance.between(0, 5)).unwrap_or(3),
-            tempo: None,
-        },
+        dose: Dose { amount, target_rir: u8::try_from(chance.between(0, 5)).unwrap_or(3), tempo: None },
     }
 }
 
@@ -187,8 +183,8 @@ fn slot(chance: &mut Chance, ladder: &Ladder, number: i64) -> Slot {
 fn settle_in(scene: &mut Scene<'_>) {
     let today = scene.pen.today();
     let stage = stage(&mut scene.chance, today);
-    let caesarean =
-        matches!(stage, Some(Stage::Postpartum { mode: BirthMode::Caesarean, .. })) && scene.chance.happens(0.8);
+    let caesarean = matches!(stage, Some(Stage::Postpartum { mode: BirthMode::Caesarean, .. }))
+        && scene.chance.happens(0.8);
     if let Some(stage) = stage {
         scene.pen.write(Payload::StageChanged { stage });
     }
@@ -276,8 +272,7 @@ fn stage(chance: &mut Chance, today: NaiveDate) -> Option<Stage> {
 }
 
 fn starts(scene: &mut Scene<'_>) -> Vec<Start> {
-    let ladders: Vec<_> =
-        scene.programme.sessions[0].slots().map(|(_, slot)| slot.ladder.clone()).collect();
+    let ladders: Vec<_> = scene.programme.sessions[0].slots().map(|(_, slot)| slot.ladder.clone()).collect();
     let mut starts = Vec::new();
     for id in ladders {
         if scene.chance.happens(0.65)
@@ -301,8 +296,7 @@ fn start(chance: &mut Chance, ladder: &Ladder) -> Start {
 }
 
 fn ten_reps(scene: &mut Scene<'_>) {
-    let ladders: Vec<_> =
-        scene.programme.sessions[0].slots().map(|(_, slot)| slot.ladder.clone()).collect();
+    let ladders: Vec<_> = scene.programme.sessions[0].slots().map(|(_, slot)| slot.ladder.clone()).collect();
     let ladder = one_of(&mut scene.chance, &ladders).clone();
     let places: Vec<_> = scene.catalogue.places().filter(|p| p.ladder.id == ladder).collect();
     let variant = one_of(&mut scene.chance, &places).variant;
@@ -365,9 +359,7 @@ fn kit(chance: &mut Chance) -> Kit {
     };
     let barbell = chance.happens(0.3).then(|| Barbell {
         bar: Weight::in_kg(*one_of(chance, &[7.0, 10.0, 15.0, 20.0])),
-        plates: (0..chance.between(0, 4))
-            .map(|_| PlatePair { weight: weight(chance, 0.5, 12.0) })
-            .collect(),
+        plates: (0..chance.between(0, 4)).map(|_| PlatePair { weight: weight(chance, 0.5, 12.0) }).collect(),
     });
     let bands = if chance.happens(0.5) { chance.between(1, 3) } else { 0 };
     let things = [Thing::Bench, Thing::PullUpBar, Thing::Step, Thing::Straps, Thing::LoopBand];

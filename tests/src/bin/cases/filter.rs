@@ -13,7 +13,11 @@ use crate::draw::one_of;
 /// One series: in turn a linear one, where c is known and stays, and one that ends with "so many or more".
 pub fn series(seed: u64, number: u64, rules: &RulePack) -> Value {
     let mut chance = Chance::of(seed, number);
-    if number.is_multiple_of(2) { linear(&mut chance, number, rules) } else { one_sided(&mut chance, number, rules) }
+    if number.is_multiple_of(2) {
+        linear(&mut chance, number, rules)
+    } else {
+        one_sided(&mut chance, number, rules)
+    }
 }
 
 /// Where a series begins.
@@ -69,12 +73,12 @@ fn one_sided(chance: &mut Chance, number: u64, rules: &RulePack) -> Value {
     let c_sd = *one_of(chance, &[10.0, 10.0, 0.5]);
     let k = Constants { c_sd, c_min: f64::NEG_INFINITY, c_max: f64::INFINITY, ..Constants::of(rules) };
     let start = start(chance);
-    let mut tracker =
-        Tracker::start(&k, start.slope, Kg(start.load), start.bottom, start.target, start.day);
+    let mut tracker = Tracker::start(&k, start.slope, Kg(start.load), start.bottom, start.target, start.day);
     let sets = chance.between(0, 4);
     for j in 0..sets {
         let load = start.load * libm::exp(chance.normal(0.0, 0.1));
-        let reach = Reach::Exactly { reps: chance.between(4, 12) as f64, reserve: chance.between(0, 4) as f64 };
+        let reach =
+            Reach::Exactly { reps: chance.between(4, 12) as f64, reserve: chance.between(0, 4) as f64 };
         tracker.observe(&k, Kg(load), reach, j as f64);
     }
     let before = numbers(&tracker);

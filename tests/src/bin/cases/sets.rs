@@ -9,9 +9,7 @@ use newel_engine::ids::{RecordId, RunId};
 use newel_engine::kit::Load;
 use newel_engine::programme::{Amount, BlockForm, Slot};
 use newel_engine::proposal::{Outcome, Prescription};
-use newel_engine::record::{
-    NextDay, Payload, Purpose, Readiness, Reserve, SetDone, Side, SkipWhy, Versions,
-};
+use newel_engine::record::{NextDay, Payload, Purpose, Readiness, Reserve, SetDone, Side, SkipWhy, Versions};
 use newel_engine::simulate::Chance;
 use newel_engine::strength::effective_load;
 use newel_engine::units::Kg;
@@ -37,11 +35,13 @@ pub enum Habit {
     InTurn,
     /// As somebody with a true strength does it and says it.
     Honest,
+    /// A little more load costs most of the reps: c runs to its upper bound.
+    Steep,
 }
 
 impl Habit {
     /// All of them.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 10] = [
         Self::Anything,
         Self::Steady,
         Self::Easy,
@@ -51,6 +51,7 @@ impl Habit {
         Self::Honest,
         Self::Honest,
         Self::Honest,
+        Self::Steep,
     ];
 }
 
@@ -143,7 +144,9 @@ fn slot_done(
             break;
         }
         // Another load in mid-session: lighter, or a finding set that steps up.
-        if scene.chance.happens(0.1) {
+        if scene.habit == Habit::Steep {
+            load = near_load(scene, &variant, &load);
+        } else if scene.chance.happens(0.1) {
             load = any_load(scene, &variant);
         }
         let sides: &[Option<Side>] = match (variant.per_side, scene.chance.happens(0.06)) {
@@ -170,16 +173,13 @@ fn choose<'a>(
     let strays = match scene.habit {
         Habit::Anything => 0.3,
         Habit::InTurn => 0.5,
-        Habit::Steady | Habit::Easy | Habit::OpenEnded | Habit::Hard | Habit::Honest => 0.05,
+        Habit::Steady | Habit::Easy | Habit::OpenEnded | Habit::Hard | Habit::Honest | Habit::Steep => 0.05,
     };
     match prescribed {
         Some(p) if !scene.chance.happens(strays) => {
             let place = catalogue.place(&p.variant)?;
-            let load = if scene.chance.happens(strays) {
-                any_load(scene, place.variant)
-            } else {
-                p.load.clone()
-            };
+            let load =
+                if scene.chance.happens(strays) { any_load(scene, place.variant) } else { p.load.clone() };
             Some((place, load))
         }
         Some(p) if !p.options.is_empty() && scene.chance.happens(0.8) => {
@@ -225,7 +225,9 @@ fn drawn_set(
     let beyond = i64::from(range.high());
     let count = match habit {
         Habit::Anything => chance.between(1, beyond + 8),
-        Habit::Steady | Habit::InTurn | Habit::Honest => i64::from(asked) + *one_of(chance, &[-2, -1, 0, 0, 0, 0, 1]),
+        Habit::Steady | Habit::InTurn | Habit::Honest | Habit::Steep => {
+            i64::from(asked) + *one_of(chance, &[-2, -1, 0, 0, 0, 0, 1])
+        }
         Habit::Easy | Habit::OpenEnded if chance.happens(0.85) => beyond.max(i64::from(asked)),
         Habit::Easy | Habit::OpenEnded => i64::from(asked),
         Habit::Hard => i64::from(asked) - chance.between(0, 4),
@@ -233,12 +235,23 @@ fn drawn_set(
     let count = u16::try_from(count.max(if habit == Habit::Anything { 0 } else { 1 })).unwrap_or(1);
     let said = match habit {
         Habit::Anything => chance.between(0, 5),
-        Habit::Steady | Habit::InTurn | Habit::Honest => target + chance.between(-1, 1),
+        Habit::Steady | Habit::InTurn | Habit::Honest | Habit::Steep => target + chance.between(-1, 1),
         Habit::Easy => target + chance.between(1, 4),
         Habit::OpenEnded => 5,
         Habit::Hard => chance.between(0, 1),
     };
-    let true_set = if habit == Habit::Honest && !timed { honest(scene, variant, load, asked, round) } else { None };
+    let true_set = match habit {
+        Habit::Honest if !timed => honest(scene, variant, load, asked, round),
+        Habit::Steep if !timed => steep(variant, load),
+        Habit::Anything
+        | Habit::Steady
+        | Habit::Easy
+        | Habit::OpenEnded
+        | Habit::Hard
+        | Habit::InTurn
+        | Habit::Honest
+        | Habit::Steep => None,
+    };
     let (count, said) = true_set.unwrap_or((count, said));
     let chance = &mut scene.chance;
     let asks = !timed || chance.happens(0.1);
@@ -260,7 +273,13 @@ fn drawn_set(
 }
 
 /// A set as her true strength lets her do it; `None` for a variant without a state.
-fn honest(scene: &mut Scene<'_>, variant: &Variant, load: &Load, asked: u16, round: u8) -> Option<(u16, i64)> {
+fn honest(
+    scene: &mut Scene<'_>,
+    variant: &Variant,
+    load: &Load,
+    asked: u16,
+    round: u8,
+) -> Option<(u16, i64)> {
     let group = variant.group.as_ref()?;
     let slope = scene.catalogue.group(group)?.prior_c;
     let w = effective_load(variant, load, Kg(70.0))?;
@@ -272,6 +291,25 @@ fn honest(scene: &mut Scene<'_>, variant: &Variant, load: &Load, asked: u16, rou
         Reserve::Exactly(n) | Reserve::AtLeast(n) => i64::from(n),
     };
     Some((answer.reps, said))
+}
+
+/// Of somebody who does ten reps with 12 kg, and 150 fewer for each e-fold more: steeper than the filter allows.
+fn steep(variant: &Variant, load: &Load) -> Option<(u16, i64)> {
+    let w = effective_load(variant, load, Kg(70.0))?;
+    let reps = 12.0 - 150.0 * libm::log(w.0 / 12.0);
+    Some((libm::round(reps.clamp(1.0, 30.0)) as u16, 2))
+}
+
+/// The load, or the next lighter or heavier one of her kit.
+fn near_load(scene: &mut Scene<'_>, variant: &Variant, load: &Load) -> Load {
+    let history = History::of(&scene.pen.records);
+    let ground = Ground::of(&history, scene.catalogue, scene.rules, scene.pen.today(), None);
+    let made = ground.loads(variant);
+    // A person who knows her strength keeps about it.
+    let about = |kg: f64| if kg > 14.0 { -1 } else { i64::from(kg < 11.0) };
+    let step = about(variant.external(load).0) + scene.chance.between(-1, 1);
+    let at = made.iter().position(|l| l == load).map_or(0, |at| at as i64) + step;
+    usize::try_from(at).ok().and_then(|at| made.get(at)).unwrap_or(load).clone()
 }
 
 /// The last tap means "5 or more".
@@ -306,7 +344,8 @@ fn put_right(scene: &mut Scene<'_>, run: RunId) {
         set.reserve = (!chance.happens(0.1)).then(|| reserve_of(chance.between(0, 5)));
         Payload::SetDone(set)
     };
-    let corrects = |target: RecordId, instead: Payload| Payload::Correction { target, instead: Box::new(instead) };
+    let corrects =
+        |target: RecordId, instead: Payload| Payload::Correction { target, instead: Box::new(instead) };
     match scene.chance.between(0, 5) {
         0 => {
             scene.pen.write(Payload::Withdrawal { target });
