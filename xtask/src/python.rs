@@ -30,6 +30,13 @@ pub fn environment() -> Result<()> {
     std::fs::write(&stamp, list).with_context(|| stamp.display().to_string())
 }
 
+/// All of them.
+pub fn all() -> Result<()> {
+    environment()?;
+    second()?;
+    filter()
+}
+
 /// The filter and the choice as Python has them, against the engine's, on random logs.
 pub fn second() -> Result<()> {
     let cases = exporter()?;

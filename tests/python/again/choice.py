@@ -111,10 +111,10 @@ class Choice:
         """Sets of the group before the middle one: j + (n - 1) / 2."""
         return self.earlier(variant) + (self.sets - 1) / 2
 
-    def mean_holds(self, variant, state, w):
+    def mean_holds(self, variant, state, w, more=0.0):
         """Mean reserve in the middle set, at the bottom of the range, at least target - 0.5."""
         mean, _ = strength.reserve(state, w, self.low, self.middle(variant))
-        return mean >= self.target - k.SLACK
+        return mean >= self.target + more - k.SLACK
 
     def safe(self, variant, state, w, reps):
         """P(reserve in the last set < floor) at most alpha."""
@@ -122,10 +122,26 @@ class Choice:
         return strength.chance_below(state, w, reps, last, self.floor) <= k.ALPHA
 
     def start_load(self, variant):
-        """The coach's start load, else the answer to "ten reps with what?", else the lightest."""
+        """The coach's start load, else the answer to "ten reps with what?", else what the group tells, else the lightest."""
         made = self.grounds.loads(variant)
         wanted = self.grounds.coach_load(variant) or self.grounds.ten_reps(variant)
-        return heaviest_to(variant, made, kit.external(variant, wanted)) if wanted else made[0]
+        if wanted:
+            return heaviest_to(variant, made, kit.external(variant, wanted))
+        held = self.past.held.get(variant.get("group"))
+        state = self.past.state_on(variant, self.day)
+        if state is None or held is None or not self.grounds.finding_allowed() or self.by != "reps":
+            return made[0]
+        fits = [
+            load
+            for load in made
+            if kit.external(variant, load) <= k.SHARE_OF_GROUP * held + 1e-9 and self.qualifies(variant, state, load)
+        ]
+        return fits[-1] if fits else made[0]
+
+    def qualifies(self, variant, state, load, more=0.0):
+        """A load that passes both tests at the bottom of the range."""
+        w = self.past.effective_today(variant, load)
+        return w and self.mean_holds(variant, state, w, more) and self.safe(variant, state, w, self.low)
 
     def pick(self, variant, more):
         """((load, reps or seconds, purpose), True) for a variant; False where not even the lightest passes the mean test."""
@@ -155,21 +171,42 @@ class Choice:
         """The heaviest permitted load that passes both tests, then the reps."""
         made = self.grounds.loads(variant)
         permitted, away, nothing_to_take_off = self.permitted(variant, made, uses, done)
-
-        def qualifies(load):
-            w = self.past.effective_today(variant, load)
-            return w and self.mean_holds(variant, state, w) and self.safe(variant, state, w, self.low)
-
-        fits = [load for load in permitted if qualifies(load)]
+        easier = k.LAY_OFF_MORE_RESERVE if nothing_to_take_off else 0.0
+        fits = [load for load in permitted if self.qualifies(variant, state, load, easier)]
         load = fits[-1] if fits else made[0]
         w = self.past.effective_today(variant, load)
-        holds = bool(fits) or self.mean_holds(variant, state, w)
+        holds = bool(fits) or self.mean_holds(variant, state, w, easier)
+        last_kg = self.held(uses[-1])
+        if kit.external(variant, load) <= last_kg + 1e-9 and not away:
+            unforeseen = self.unforeseen(variant, made, uses, done)
+            if unforeseen:
+                return (unforeseen, self.low, "find" if self.grounds.finding_allowed() else "work"), True
         if done and not away and self.at_top(done[-1], self.target + k.GAP_OVER_TARGET):
             # A gap in the kit: much in reserve at the top, and no next load.
-            if abs(kit.external(variant, load) - self.held(uses[-1])) <= 1e-9:
+            if abs(kit.external(variant, load) - last_kg) <= 1e-9:
                 more = k.MORE_REPS
         high = self.low if nothing_to_take_off else self.high + more
         return (load, self.reps_for(variant, state, w, high), "work"), holds
+
+    def unforeseen(self, variant, made, uses, done):
+        """The next load, where the model cannot foresee it and the last two exposures have shown it; else None.
+
+        On the lower body, where no share of body mass is known, the load that is held is a small part of what is moved, so
+        that the model makes too much of a step.
+        """
+        if self.ladder["region"] != "lower" or variant.get("share"):
+            return None
+        last_kg = self.held(uses[-1])
+        heavier = [load for load in made if kit.external(variant, load) > last_kg + 1e-9]
+        running = done[-k.UNFORESEEN_EXPOSURES :]
+        shown = len(running) == k.UNFORESEEN_EXPOSURES and all(
+            self.held(e) >= last_kg - 1e-9 and self.at_top(e, self.target + k.UNFORESEEN_OVER_TARGET) for e in running
+        )
+        return heavier[0] if heavier and shown and not self.fell_short(uses[-1], done) else None
+
+    def fell_short(self, last, done):
+        """The last exposure was not done as planned."""
+        return bool(done) and done[-1].day == last.day and done[-1].count is not None and not done[-1].as_planned
 
     def reps_for(self, variant, state, w, high):
         """The reps that bring the middle set nearest the target, the fewer on a tie; where care is due alpha binds them."""
@@ -188,7 +225,7 @@ class Choice:
         last = uses[-1]
         recent = [self.held(u) for u in uses if u.as_planned and (self.day - u.day).days <= k.STEP_DAYS]
         best = max(recent, default=None)
-        fell_short = bool(done) and done[-1].day == last.day and done[-1].count is not None and not done[-1].as_planned
+        fell_short = self.fell_short(last, done)
         if best is None:
             bound = self.held(last)
         else:
@@ -228,9 +265,13 @@ class Choice:
         under = [load for load in permitted if kg(load) <= self.held(uses[-1]) + 1e-9]
         load = under[-1] if under else permitted[0]
         step = k.STEP_REPS if self.by == "reps" else k.STEP_SECONDS
-        last = done[-1] if done and done[-1].count is not None else None
+        last = done[-1] if done else None
         if last is None:
             amount = self.low
+        elif last.count is None:
+            # Not done to the end: as many as in the last round that was, and no step either way.
+            whole = self.low if last.whole_count is None else last.whole_count
+            amount = min(whole, self.high)
         elif not last.as_planned:
             amount = last.count - step
         elif not last.reserve_at_least(self.target):

@@ -29,7 +29,6 @@ START_MARGIN = 2.0
 # The test of a load: chosen and tried on paper.
 SLACK = 0.5
 ALPHA = 0.15
-FLOOR_BELOW_TARGET = 2.0
 
 # At most a tenth more than what was done as planned in four weeks: Ratamess NA et al. (ACSM) 2009 [o] gives 2-10 %.
 STEP = 0.10
@@ -48,8 +47,11 @@ UP_OVER_TARGET = 1.0
 # Finding sets of a first exposure, and the week after birth from which there are any [p].
 FINDING_SETS = 2
 FINDING_FROM_WEEK = 12
-# "5+" meets a threshold up to this many reps in reserve.
-OPEN_END = 5
+# First time with a variant whose group is known: at most this share of the load last held in the group [p].
+SHARE_OF_GROUP = 0.9
+# A step that the model cannot foresee: exposures running at the top, and so much more in reserve than the target [p].
+UNFORESEEN_EXPOSURES = 2
+UNFORESEEN_OVER_TARGET = 2.0
 # The steps of what is counted alone [p].
 STEP_REPS = 1
 STEP_SECONDS = 5

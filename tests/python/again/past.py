@@ -9,6 +9,13 @@ from . import kit, strength
 UNSHOWN = {"range": {"by": "reps", "low": 8, "high": 12}, "reserve": 3.0, "floor": 1.0}
 
 
+class Use:
+    """A variant as it was done in a session: the load of its last set."""
+
+    def __init__(self, run, variant, load):
+        self.day, self.variant, self.load, self.as_planned = run.day, variant, load, False
+
+
 class Exposure:
     """A session and a ladder with at least one working set."""
 
@@ -19,6 +26,8 @@ class Exposure:
         # The last planned set: how many, the reserve said (number, open-ended), the filter's mean of it. None if not done.
         self.count = self.said = self.mean = None
         self.as_planned = False
+        # The last round that was done whole, where the last planned one was not: how many, of two sides the fewer.
+        self.whole_count = None
 
     def reserve_at_least(self, threshold):
         """"5+" meets a threshold up to 5; above, the filter's mean decides. Of a timed set no effort is asked."""
@@ -89,6 +98,8 @@ class Past:
 
     def start_anew(self):
         self.states, self.sets_of_day, self.exposures, self.levels, self.uses = {}, {}, {}, {}, {}
+        # External load of the last working set of a group, in kg.
+        self.held = {}
 
     def enter(self, before, stage):
         """A birth or a loss closes the history: every ladder starts anew. One that was put right is no second one."""
@@ -163,22 +174,32 @@ class Past:
         return n if on == day else 0
 
     def expose(self, run):
-        """The exposures of a session, one for each ladder. A finisher speaks for it only where nothing else was done."""
-        last = {}
+        """The exposures of a session, one for each ladder, and the use of each variant.
+
+        A finisher speaks for its ladder only where nothing else was done.
+        """
+        last, used = {}, {}
         for wanted in (("finisher",), ("work", "find")):
             for s in run.sets:
                 if s["purpose"] in wanted:
-                    last[s["ladder"]] = s
+                    last[s["ladder"]] = used[s["variant"]] = s
+                    variant = self.catalogue.variant(s["variant"])
+                    if variant.get("group") and "work" in wanted:
+                        self.held[variant["group"]] = kit.external(variant, s["load"])
+        for variant_id, s in used.items():
+            use = Use(run, self.catalogue.variant(variant_id), s["load"])
+            self.uses.setdefault(variant_id, []).append(use)
         for ladder_id, s in last.items():
             ladder, level, variant = self.catalogue.places[s["variant"]]
             exposure = Exposure(run, level, variant, s["load"])
             shown = run.shown_for(s["slot"])
             self.measure(exposure, run, s, shown)
+            use = self.uses[variant["id"]][-1]
+            use.load, use.as_planned = exposure.load, exposure.as_planned
             exposure.chosen = bool(shown) and shown["variant"] != s["variant"]
             before = self.exposures.setdefault(ladder_id, [])
             twice = bool(before) and before[-1].chosen and before[-1].level == level
             before.append(exposure)
-            self.uses.setdefault(variant["id"], []).append(exposure)
             # She stands where she trained, not above what was proposed; an easier choice of hers counts from the second time.
             if not exposure.chosen or twice or ladder_id not in self.levels:
                 top = run.shown_level(ladder_id)
@@ -187,27 +208,38 @@ class Past:
     def measure(self, exposure, run, s, shown):
         """Reads the last planned set; of two sides the weaker."""
         plan = shown or UNSHOWN
-        amount = plan["range"]
+        amount, variant = plan["range"], exposure.variant
         exposure.low, exposure.high, exposure.timed = amount["low"], amount["high"], amount["by"] == "seconds"
         exposure.by = amount["by"]
         exposure.target = 3.0 if plan["reserve"] is None else plan["reserve"]
         last_round = shown["sets"] - 1 if shown else s["round"]
-        sides = [
-            o for o in run.sets if (o["slot"], o["round"], o["variant"]) == (s["slot"], last_round, s["variant"])
-        ]
-        variant = exposure.variant
-        if not sides or any(o.get("stopped") for o in sides) or (variant.get("per_side") and len(sides) < 2):
+        of_round = {}
+        for o in run.sets:
+            if (o["slot"], o["variant"]) == (s["slot"], s["variant"]):
+                of_round.setdefault(o["round"], []).append(o)
+        counts = {n: whole_count(sides, variant) for n, sides in of_round.items()}
+        exposure.whole_count = next((counts[n] for n in sorted(counts, reverse=True) if counts[n] is not None), None)
+        exposure.count = counts.get(last_round)
+        if exposure.count is None:
             return
-        exposure.count = min(o["seconds"] if o.get("seconds") is not None else o["reps"] for o in sides)
+        sides = of_round[last_round]
+        exposure.load = sides[-1]["load"]
         if all(o.get("reserve") for o in sides):
             exposure.said = min((o["reserve"]["reps"], o["reserve"]["said"] == "at_least") for o in sides)
         group = variant.get("group")
         state = self.states.get(group)
-        w = kit.effective(variant, s["load"], run.body_kg)
+        w = kit.effective(variant, exposure.load, run.body_kg)
         if state and w:
             j = max(self.done_today(group, run.day) - 1, 0)
             exposure.mean, _ = strength.reserve(state, w, exposure.count, j)
         exposure.as_planned = exposure.count >= exposure.low and exposure.reserve_at_least(plan["floor"])
+
+
+def whole_count(sides, variant):
+    """Reps or seconds of a round that was done whole, of two sides the fewer; None for one that was stopped or is half done."""
+    if any(o.get("stopped") for o in sides) or (variant.get("per_side") and len(sides) < 2):
+        return None
+    return min(o["seconds"] if o.get("seconds") is not None else o["reps"] for o in sides)
 
 
 def event(stage):

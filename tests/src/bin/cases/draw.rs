@@ -1,15 +1,18 @@
 //! Draws a person, her programme and her kit, and lets her train.
 
+use std::collections::BTreeMap;
+
 use anyhow::Result;
 use chrono::{Duration, NaiveDate};
 use newel_engine::catalogue::{Catalogue, Ladder, ReadyMark, Variant};
+use newel_engine::ids::VariantId;
 use newel_engine::kit::{Band, Barbell, Dumbbell, Kit, Load, PlatePair, Thing};
 use newel_engine::programme::{
     Amount, Block, BlockForm, Dose, LevelSpan, PlanSession, Programme, Slot, Start,
 };
 use newel_engine::record::{Payload, RestrictionKind};
 use newel_engine::rules::RulePack;
-use newel_engine::simulate::{Chance, Client};
+use newel_engine::simulate::{Chance, Client, Habits};
 use newel_engine::stage::{BirthMode, Stage};
 use newel_engine::units::{MassUnit, Newtons, Weight};
 use serde_json::Value;
@@ -37,6 +40,8 @@ pub struct Scene<'a> {
     pub habit: Habit,
     /// Her true strength, for [`Habit::Honest`].
     pub client: Client,
+    /// The loads that she first had, for [`Habit::Steep`].
+    pub anchors: BTreeMap<VariantId, Load>,
     /// The first day.
     pub began: NaiveDate,
     /// What was asked on the way, with the answers.
@@ -53,7 +58,10 @@ pub fn case(seed: u64, number: u64, catalogue: &Catalogue, rules: &RulePack) -> 
     let mut chance = Chance::of(seed, number);
     let programme = programme(&mut chance, catalogue);
     let habit = *one_of(&mut chance, &Habit::ALL);
-    let client = Client::draw(Chance::of(seed.wrapping_add(1_000_003), number), chance.happens(0.5), 1.0);
+    let client = Client::draw(
+        Chance::of(seed.wrapping_add(1_000_003), number),
+        Habits::published(chance.happens(0.5)),
+    );
     let pen = Pen::at("2026-03-02T09:00:00+01:00".parse()?);
     let mut scene = Scene {
         catalogue,
@@ -61,6 +69,7 @@ pub fn case(seed: u64, number: u64, catalogue: &Catalogue, rules: &RulePack) -> 
         programme,
         starts: Vec::new(),
         client,
+        anchors: BTreeMap::new(),
         began: pen.today(),
         pen,
         chance,

@@ -242,7 +242,7 @@ fn drawn_set(
     };
     let true_set = match habit {
         Habit::Honest if !timed => honest(scene, variant, load, asked, round),
-        Habit::Steep if !timed => steep(variant, load),
+        Habit::Steep if !timed => steep(scene, variant, load),
         Habit::Anything
         | Habit::Steady
         | Habit::Easy
@@ -293,23 +293,23 @@ fn honest(
     Some((answer.reps, said))
 }
 
-/// Of somebody who does ten reps with 12 kg, and 150 fewer for each e-fold more: steeper than the filter allows.
-fn steep(variant: &Variant, load: &Load) -> Option<(u16, i64)> {
+/// Of somebody who does twelve reps with the load that she first had, and 150 fewer for each e-fold more: steeper than
+/// the filter allows.
+fn steep(scene: &Scene<'_>, variant: &Variant, load: &Load) -> Option<(u16, i64)> {
     let w = effective_load(variant, load, Kg(70.0))?;
-    let reps = 12.0 - 150.0 * libm::log(w.0 / 12.0);
+    let first = effective_load(variant, scene.anchors.get(&variant.id)?, Kg(70.0))?;
+    let reps = 12.0 - 150.0 * libm::log(w.0 / first.0);
     Some((libm::round(reps.clamp(1.0, 30.0)) as u16, 2))
 }
 
-/// The load, or the next lighter or heavier one of her kit.
+/// A load of her kit near the one that she first had.
 fn near_load(scene: &mut Scene<'_>, variant: &Variant, load: &Load) -> Load {
+    let first = scene.anchors.entry(variant.id.clone()).or_insert_with(|| load.clone()).clone();
     let history = History::of(&scene.pen.records);
     let ground = Ground::of(&history, scene.catalogue, scene.rules, scene.pen.today(), None);
     let made = ground.loads(variant);
-    // A person who knows her strength keeps about it.
-    let about = |kg: f64| if kg > 14.0 { -1 } else { i64::from(kg < 11.0) };
-    let step = about(variant.external(load).0) + scene.chance.between(-1, 1);
-    let at = made.iter().position(|l| l == load).map_or(0, |at| at as i64) + step;
-    usize::try_from(at).ok().and_then(|at| made.get(at)).unwrap_or(load).clone()
+    let at = made.iter().position(|l| *l == first).map_or(0, |at| at as i64) + scene.chance.between(-2, 2);
+    usize::try_from(at).ok().and_then(|at| made.get(at)).unwrap_or(&first).clone()
 }
 
 /// The last tap means "5 or more".
