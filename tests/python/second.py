@@ -22,15 +22,15 @@ CATALOGUE = Path(__file__).parents[2] / "crates/engine/data/catalogue.json"
 # States agree to this, absolute or relative, whichever is wider.
 WITHIN = 1e-9
 # What is compared of a proposal.
-COMPARED = ("level", "variant", "load", "sets", "amount", "purpose")
+COMPARED = ("level", "variant", "load", "sets", "amount", "purpose", "reserve")
 # Ten thousand logs hold at least so many of each: an agreement on logs where nothing happens is none.
 LEAST = {
     "states": 80_000,
     "proposals": 40_000,
-    **{f"reason {name}": 50 for name in (
+    **{f"reason {name}": 20 for name in (
         "big-step", "body-only", "coach-set", "coach-start", "fresh-start", "kit-gap", "kit-lacks", "lay-off", "level-down-load",
         "level-up", "load-down", "load-same", "load-up", "nothing-lighter", "position-stage", "restricted", "rests", "stage-effort",
-        "stage-sets", "stage-unloaded", "start-answer", "start-coach", "start-lightest", "step-bound", "tired-today",
+        "stage-sets", "stage-unloaded", "start-answer", "start-coach", "start-group", "start-lightest", "step-bound", "tired-today", "unforeseen",
     )},
     **{f"logs with {name}": 300 for name in (
         "a correction", "a withdrawal", "two devices", "a birth or a loss", "one load in the kit", "a year away", "an open end throughout",

@@ -18,7 +18,7 @@ class Choice:
     # -- the level (5.4)
 
     def propose(self):
-        """Level, variant, load, reps, sets and purpose; None where nothing is open."""
+        """Level, variant, load, reps, sets, purpose and reserve; None where nothing is open."""
         levels = self.grounds.open_levels(self.slot)
         if not levels:
             return None
@@ -31,9 +31,16 @@ class Choice:
             level = below[-1]
             variant = self.variant_for(level)
             proposal, _ = self.pick(variant, 0)
-        load, amount, purpose = proposal
+        load, amount, purpose, *more = proposal
         return {
-            "level": level, "variant": variant["id"], "load": load, "amount": amount, "sets": self.sets, "purpose": purpose,
+            "level": level,
+            "variant": variant["id"],
+            "load": load,
+            "amount": amount,
+            "sets": self.sets,
+            "purpose": purpose,
+            # Of a timed set nobody is asked what was left.
+            "reserve": self.target + sum(more) if self.by == "reps" else None,
         }
 
     def level_today(self, levels):
@@ -186,7 +193,7 @@ class Choice:
             if abs(kit.external(variant, load) - last_kg) <= 1e-9:
                 more = k.MORE_REPS
         high = self.low if nothing_to_take_off else self.high + more
-        return (load, self.reps_for(variant, state, w, high), "work"), holds
+        return (load, self.reps_for(variant, state, w, high), "work", easier), holds
 
     def unforeseen(self, variant, made, uses, done):
         """The next load, where the model cannot foresee it and the last two exposures have shown it; else None.
@@ -202,7 +209,9 @@ class Choice:
         shown = len(running) == k.UNFORESEEN_EXPOSURES and all(
             self.held(e) >= last_kg - 1e-9 and self.at_top(e, self.target + k.UNFORESEEN_OVER_TARGET) for e in running
         )
-        return heavier[0] if heavier and shown and not self.fell_short(uses[-1], done) else None
+        most = min(last_kg * k.UNFORESEEN_MOST_TIMES, last_kg + self.past.body_today() * k.UNFORESEEN_MOST_OF_BODY)
+        near = heavier and kit.external(variant, heavier[0]) <= most + 1e-9
+        return heavier[0] if near and shown and not self.fell_short(uses[-1], done) else None
 
     def fell_short(self, last, done):
         """The last exposure was not done as planned."""
@@ -261,7 +270,8 @@ class Choice:
         """Without a strength state: reps or seconds go up a step after a set as planned, and down after one that was not."""
         made = self.grounds.loads(variant)
         kg = lambda load: kit.external(variant, load)
-        permitted, away, _ = self.permitted(variant, made, uses, done)
+        permitted, away, nothing_to_take_off = self.permitted(variant, made, uses, done)
+        easier = k.LAY_OFF_MORE_RESERVE if nothing_to_take_off else 0.0
         under = [load for load in permitted if kg(load) <= self.held(uses[-1]) + 1e-9]
         load = under[-1] if under else permitted[0]
         step = k.STEP_REPS if self.by == "reps" else k.STEP_SECONDS
@@ -283,7 +293,7 @@ class Choice:
                 return heavier[0], self.low, "work"
             amount = last.count + step
         amount = self.low if away else min(max(amount, self.low), self.high + more)
-        return load, amount, "work"
+        return load, amount, "work", easier
 
     def held(self, exposure):
         """External load of an exposure's last set, in kg."""

@@ -128,11 +128,10 @@ class Grounds:
         return self.of_make(variant, start and start["load"])
 
     def override_load(self, variant, override):
-        """The load of an override, where it is for this variant; "nothing" where nothing is held with it."""
+        """The load of an override, where it is for this variant and of its make, be it nothing."""
         if not override or not override["load"] or override["variant"] not in (None, variant["id"]):
             return None
-        lightest = self.loads(variant)[0]
-        return lightest if lightest["make"] == "nothing" else self.of_make(variant, override["load"])
+        return override["load"] if override["load"]["make"] == self.loads(variant)[0]["make"] else None
 
     def ten_reps(self, variant):
         """Her answer to "ten reps with what?"; early after a birth, and from before it, it does not count."""

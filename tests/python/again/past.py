@@ -166,7 +166,11 @@ class Past:
 
     def effective_today(self, variant, load):
         """Effective load with the body mass known on the day asked."""
-        return kit.effective(variant, load, self.log.masses[-1][1] if self.log.masses else None)
+        return kit.effective(variant, load, self.body_today())
+
+    def body_today(self):
+        """Body mass on the day asked, in kg: as last recorded, else the one assumed."""
+        return self.log.masses[-1][1] if self.log.masses else k.ASSUMED_BODY_KG
 
     def done_today(self, group, day):
         """Working sets of a group on a day so far."""

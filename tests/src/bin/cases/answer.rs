@@ -43,7 +43,7 @@ pub fn ask(scene: &Scene<'_>, run: Option<RunId>) -> (SessionProposal, Value) {
         .map(|p| match &p.outcome {
             Outcome::Train(t) => json!({
                 "slot": p.slot, "level": t.level, "variant": t.variant, "load": t.load, "sets": t.sets,
-                "amount": t.target.count(), "purpose": t.purpose,
+                "amount": t.target.count(), "purpose": t.purpose, "reserve": t.reserve,
                 "reasons": p.reasons.all().iter().map(|r| json!(r.code)).collect::<Vec<_>>(),
             }),
             Outcome::Rest => json!({ "slot": p.slot, "rests": true }),
