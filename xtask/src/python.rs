@@ -33,8 +33,9 @@ pub fn environment() -> Result<()> {
 /// All of them.
 pub fn all() -> Result<()> {
     environment()?;
-    second()?;
-    filter()
+    monitor()?;
+    filter()?;
+    second()
 }
 
 /// The filter and the choice as Python has them, against the engine's, on random logs.
@@ -47,6 +48,15 @@ pub fn second() -> Result<()> {
 pub fn filter() -> Result<()> {
     let cases = exporter()?;
     script("check_filter.py", &[&cases, "--series", SERIES]).step("filter against libraries")
+}
+
+/// The weeks, rates and trends of the engine against scipy and pandas.
+pub fn monitor() -> Result<()> {
+    let example = ["run", "--quiet", "--package", "newel-engine", "--example", "monitor_cases"];
+    let cases = cargo(&example).answer().context("the cases of `monitor` could not be written")?;
+    let file = repository().join("target/monitor-cases.jsonl");
+    std::fs::write(&file, cases).with_context(|| file.display().to_string())?;
+    script("check_monitor.py", &[&file.to_string_lossy()]).step("figures of monitor")
 }
 
 /// Builds the program that writes the cases. With the features of the whole workspace, as the tests were built.

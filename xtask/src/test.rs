@@ -26,8 +26,9 @@ const STEPS: &[Step] = &[
     ("icons are fresh", || draw_icons(true)),
     ("tests", tests),
     ("environment for Python", python::environment),
-    ("second implementation", python::second),
+    ("figures of monitor", python::monitor),
     ("filter against libraries", python::filter),
+    ("second implementation", python::second),
     ("documentation tests", || {
         cargo(&["test", "--workspace", "--doc", "--quiet"]).step("documentation tests")
     }),

@@ -227,7 +227,8 @@ class Past:
         if exposure.count is None:
             return
         sides = of_round[last_round]
-        exposure.load = sides[-1]["load"]
+        # Of two sides held differently the lighter one was done by both.
+        exposure.load = min((o["load"] for o in sides), key=lambda load: kit.external(variant, load))
         if all(o.get("reserve") for o in sides):
             exposure.said = min((o["reserve"]["reps"], o["reserve"]["said"] == "at_least") for o in sides)
         group = variant.get("group")
