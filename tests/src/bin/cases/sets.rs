@@ -254,6 +254,9 @@ fn drawn_set(
     };
     let (count, said) = true_set.unwrap_or((count, said));
     let chance = &mut scene.chance;
+    // A slip of the finger, far beyond what the model says anything about.
+    let count =
+        if chance.happens(0.01) { u16::try_from(chance.between(50, 90)).unwrap_or(60) } else { count };
     let asks = !timed || chance.happens(0.1);
     let reserve = (asks && !chance.happens(0.06)).then(|| reserve_of(said));
     SetDone {
@@ -302,12 +305,17 @@ fn steep(scene: &Scene<'_>, variant: &Variant, load: &Load) -> Option<(u16, i64)
     Some((libm::round(reps.clamp(1.0, 30.0)) as u16, 2))
 }
 
-/// A load of her kit near the one that she first had.
+/// A load of her kit near the one that she first had, which is none of the lightest: there the steps are too big.
 fn near_load(scene: &mut Scene<'_>, variant: &Variant, load: &Load) -> Load {
-    let first = scene.anchors.entry(variant.id.clone()).or_insert_with(|| load.clone()).clone();
     let history = History::of(&scene.pen.records);
     let ground = Ground::of(&history, scene.catalogue, scene.rules, scene.pen.today(), None);
     let made = ground.loads(variant);
+    let last = made.len() as i64 - 1;
+    let first = scene.anchors.get(&variant.id).cloned().unwrap_or_else(|| {
+        let at = scene.chance.between(last / 2, last);
+        usize::try_from(at).ok().and_then(|at| made.get(at)).unwrap_or(load).clone()
+    });
+    scene.anchors.insert(variant.id.clone(), first.clone());
     let at = made.iter().position(|l| *l == first).map_or(0, |at| at as i64) + scene.chance.between(-2, 2);
     usize::try_from(at).ok().and_then(|at| made.get(at)).unwrap_or(&first).clone()
 }
