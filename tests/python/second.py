@@ -30,7 +30,7 @@ LEAST = {
     **{f"reason {name}": 20 for name in (
         "big-step", "body-only", "coach-set", "coach-start", "fresh-start", "kit-gap", "kit-lacks", "lay-off", "level-down-load",
         "level-up", "load-down", "load-same", "load-up", "nothing-lighter", "position-stage", "restricted", "rests", "stage-effort",
-        "stage-sets", "stage-unloaded", "start-answer", "start-coach", "start-group", "start-lightest", "step-bound", "tired-today", "unforeseen",
+        "stage-sets", "stage-unloaded", "start-answer", "start-coach", "start-group", "start-lightest", "step-bound", "still-finding", "tired-today", "unforeseen",
     )},
     **{f"logs with {name}": 300 for name in (
         "a correction", "a withdrawal", "two devices", "a birth or a loss", "one load in the kit", "a year away", "an open end throughout",

@@ -178,13 +178,16 @@ class Choice:
         """The heaviest permitted load that passes both tests, then the reps."""
         made = self.grounds.loads(variant)
         permitted, away, nothing_to_take_off = self.permitted(variant, made, uses, done)
+        if not away and self.still_finding(variant, made, uses, done):
+            return (heaviest_to(variant, made, self.held(uses[-1])), self.low, "find"), True
         easier = k.LAY_OFF_MORE_RESERVE if nothing_to_take_off else 0.0
         fits = [load for load in permitted if self.qualifies(variant, state, load, easier)]
         load = fits[-1] if fits else made[0]
         w = self.past.effective_today(variant, load)
         holds = bool(fits) or self.mean_holds(variant, state, w, easier)
         last_kg = self.held(uses[-1])
-        if kit.external(variant, load) <= last_kg + 1e-9 and not away:
+        steps_up = bool(fits) and kit.external(variant, load) > last_kg + 1e-9
+        if not steps_up and not away:
             unforeseen = self.unforeseen(variant, made, uses, done)
             if unforeseen:
                 return (unforeseen, self.low, "find" if self.grounds.finding_allowed() else "work"), True
@@ -195,23 +198,28 @@ class Choice:
         high = self.low if nothing_to_take_off else self.high + more
         return (load, self.reps_for(variant, state, w, high), "work", easier), holds
 
-    def unforeseen(self, variant, made, uses, done):
-        """The next load, where the model cannot foresee it and the last two exposures have shown it; else None.
+    def still_finding(self, variant, made, uses, done):
+        """Every set of the variant was answered "5 or more", so that no answer has told yet how heavy is heavy enough."""
+        held = self.held(uses[-1])
+        heavier = kit.external(variant, made[0]) <= held + 1e-9 < kit.external(variant, made[-1])
+        finds = self.grounds.finding_allowed() and not self.fell_short(uses[-1], done)
+        return heavier and finds and all(u.open_ended for u in uses)
 
-        On the lower body, where no share of body mass is known, the load that is held is a small part of what is moved, so
-        that the model makes too much of a step.
-        """
-        if self.ladder["region"] != "lower" or variant.get("share"):
-            return None
+    def unforeseen(self, variant, made, uses, done):
+        """The next load, where the model does not foresee it and the last two exposures have shown it; else None."""
         last_kg = self.held(uses[-1])
         heavier = [load for load in made if kit.external(variant, load) > last_kg + 1e-9]
         running = done[-k.UNFORESEEN_EXPOSURES :]
         shown = len(running) == k.UNFORESEEN_EXPOSURES and all(
             self.held(e) >= last_kg - 1e-9 and self.at_top(e, self.target + k.UNFORESEEN_OVER_TARGET) for e in running
         )
-        most = min(last_kg * k.UNFORESEEN_MOST_TIMES, last_kg + self.past.body_today() * k.UNFORESEEN_MOST_OF_BODY)
-        near = heavier and kit.external(variant, heavier[0]) <= most + 1e-9
-        return heavier[0] if near and shown and not self.fell_short(uses[-1], done) else None
+        if not heavier or not shown or self.fell_short(uses[-1], done):
+            return None
+        most = last_kg + self.past.body_today() * k.UNFORESEEN_MOST_OF_BODY
+        if last_kg > 0:
+            lower = self.ladder["region"] == "lower"
+            most = min(most, last_kg * (k.UNFORESEEN_MOST_TIMES_LOWER if lower else k.UNFORESEEN_MOST_TIMES))
+        return heavier[0] if kit.external(variant, heavier[0]) <= most + 1e-9 else None
 
     def fell_short(self, last, done):
         """The last exposure was not done as planned."""

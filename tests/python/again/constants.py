@@ -52,8 +52,9 @@ SHARE_OF_GROUP = 0.9
 # A step that the model cannot foresee: exposures running at the top, and so much more in reserve than the target [p].
 UNFORESEEN_EXPOSURES = 2
 UNFORESEEN_OVER_TARGET = 2.0
-# Such a step is to no more than this many times the load, and by no more than this share of her body mass [p].
-UNFORESEEN_MOST_TIMES = 2.0
+# Such a step is to no more than so many times the load, by region, and by no more than this share of her body mass [p].
+UNFORESEEN_MOST_TIMES = 1.5
+UNFORESEEN_MOST_TIMES_LOWER = 2.0
 UNFORESEEN_MOST_OF_BODY = 0.1
 # The steps of what is counted alone [p].
 STEP_REPS = 1

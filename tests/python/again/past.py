@@ -14,6 +14,11 @@ class Use:
 
     def __init__(self, run, variant, load):
         self.day, self.variant, self.load, self.as_planned = run.day, variant, load, False
+        # Every set of it was done to its end and answered with "so many or more".
+        sets = [s for s in run.sets if s["variant"] == variant["id"]]
+        self.open_ended = all(
+            not s.get("stopped") and s.get("reserve") and s["reserve"]["said"] == "at_least" for s in sets
+        )
 
 
 class Exposure:
