@@ -178,10 +178,11 @@ class Choice:
         """The heaviest permitted load that passes both tests, then the reps."""
         made = self.grounds.loads(variant)
         permitted, away, nothing_to_take_off = self.permitted(variant, made, uses, done)
-        if not away and self.still_finding(variant, made, uses, done):
-            return (heaviest_to(variant, made, self.held(uses[-1])), self.low, "find"), True
         easier = k.LAY_OFF_MORE_RESERVE if nothing_to_take_off else 0.0
         fits = [load for load in permitted if self.qualifies(variant, state, load, easier)]
+        finding = None if away else self.still_finding(variant, made, uses, done, fits)
+        if finding:
+            return (finding, self.low, "find"), True
         load = fits[-1] if fits else made[0]
         w = self.past.effective_today(variant, load)
         holds = bool(fits) or self.mean_holds(variant, state, w, easier)
@@ -198,12 +199,18 @@ class Choice:
         high = self.low if nothing_to_take_off else self.high + more
         return (load, self.reps_for(variant, state, w, high), "work", easier), holds
 
-    def still_finding(self, variant, made, uses, done):
-        """Every set of the variant was answered "5 or more", so that no answer has told yet how heavy is heavy enough."""
-        held = self.held(uses[-1])
-        heavier = kit.external(variant, made[0]) <= held + 1e-9 < kit.external(variant, made[-1])
-        finds = self.grounds.finding_allowed() and not self.fell_short(uses[-1], done)
-        return heavier and finds and all(u.open_ended for u in uses)
+    def still_finding(self, variant, made, uses, done, fits):
+        """The load to go on finding with, where every set of the variant was answered "5 or more"; else None.
+
+        No answer has told yet how heavy is heavy enough: the load last held, or a heavier one that holds by the tests.
+        """
+        kg = lambda load: kit.external(variant, load)
+        held = [load for load in made if kg(load) <= self.held(uses[-1]) + 1e-9]
+        if not held or not self.grounds.finding_allowed() or self.fell_short(uses[-1], done):
+            return None
+        load = max(held[-1:] + fits[-1:], key=kg)
+        heavier = kg(made[-1]) > kg(load) + 1e-9
+        return load if heavier and all(u.open_ended for u in uses) else None
 
     def unforeseen(self, variant, made, uses, done):
         """The next load, where the model does not foresee it and the last two exposures have shown it; else None."""
