@@ -14,6 +14,11 @@ const TO_BUILD: [&str; 3] = ["libwebkit2gtk-4.1-dev", "build-essential", "pkg-co
 /// Debian's packages to steer the window without a display.
 const TO_STEER: [&str; 4] = ["xvfb", "xauth", "webkit2gtk-driver", "fonts-dejavu-core"];
 
+/// Debian's packages for the checks in Python.
+const FOR_PYTHON: [&str; 1] = ["python3-venv"];
+/// Python's oldest version that tests/python/requirements.txt has packages for.
+const PYTHON: (u32, u32) = (3, 11);
+
 /// What the machine is to be made ready for.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub enum For {
@@ -59,12 +64,17 @@ fn debian(purpose: For) -> Result<()> {
     if purpose == For::Steering {
         wanted.extend(TO_STEER);
     }
+    packages(&wanted)
+}
+
+/// Installs what is missing of Debian's packages.
+fn packages(wanted: &[&str]) -> Result<()> {
     let installed = |name: &&str| {
         program("dpkg-query", &["--show", "--showformat=${db:Status-Status}", name])
             .answer()
             .is_some_and(|status| status == "installed")
     };
-    let missing: Vec<&str> = wanted.into_iter().filter(|name| !installed(name)).collect();
+    let missing: Vec<&str> = wanted.iter().copied().filter(|name| !installed(name)).collect();
     if missing.is_empty() {
         return Ok(());
     }
@@ -136,7 +146,7 @@ fn node() -> Result<()> {
     }
 }
 
-/// Major and minor of `v20.19.1`.
+/// Major and minor of `v20.19.1`, or of `3.11.2`.
 fn version(text: &str) -> Option<(u32, u32)> {
     let mut numbers = text.trim().trim_start_matches('v').split('.').map(str::parse);
     match (numbers.next(), numbers.next()) {
@@ -163,6 +173,29 @@ pub fn nextest() -> Result<()> {
         return Ok(());
     }
     cargo(&["install", "--locked", "cargo-nextest"]).step("cargo-nextest (from source, some minutes)")
+}
+
+/// The name of a Python that can make environments, installed where this program knows how.
+pub fn python() -> Result<String> {
+    let names = if cfg!(windows) { ["python", "py"] } else { ["python3", "python"] };
+    let able = || {
+        names.into_iter().find(|name| {
+            program(name, &["-c", "import ensurepip, venv"]).answer().is_some()
+                && program(name, &["--version"])
+                    .answer()
+                    .and_then(|found| version(found.trim_start_matches("Python ")))
+                    .is_some_and(|found| found >= PYTHON)
+        })
+    };
+    if able().is_none()
+        && cfg!(target_os = "linux")
+        && program("dpkg-query", &["--version"]).answer().is_some()
+    {
+        packages(&FOR_PYTHON)?;
+    }
+    able().map(str::to_owned).with_context(|| {
+        format!("Python {}.{} or newer with its module venv is missing. It is at python.org, and in the packages of most systems", PYTHON.0, PYTHON.1)
+    })
 }
 
 /// Whether there is a display to open a window on.

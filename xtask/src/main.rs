@@ -7,6 +7,7 @@ mod icons;
 mod install;
 mod open;
 mod process;
+mod python;
 mod test;
 
 use std::path::{Path, PathBuf};
@@ -19,6 +20,7 @@ cargo xtask run        install what is missing, build, and open the window on th
                        (without a display: the walk instead)
 cargo xtask walk       the main job in the real window without a display; pictures and files in target/walk/
 cargo xtask test       every check and test, in the order of the cheapest first
+cargo xtask python     the checks in Python alone: figures against general libraries, and the second implementation
 cargo xtask screens    pictures of the screens, in target/screens/
 cargo xtask bindings   write ui/src/bindings/ from the Rust types
 cargo xtask schemas    write docs/schema/ from the Rust types
@@ -32,6 +34,7 @@ fn main() -> ExitCode {
         ["walk", rest @ ..] => open::walk(rest),
         ["screens", rest @ ..] => open::screens(rest),
         ["test"] => test::test(),
+        ["python"] => python::all(),
         ["bindings"] => generated::write(generated::Kind::Bindings),
         ["schemas"] => generated::write(generated::Kind::Schemas),
         ["icons"] => draw_icons(false),

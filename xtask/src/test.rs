@@ -7,7 +7,7 @@ use anyhow::{Context, Result};
 use crate::generated::{self, Kind};
 use crate::install::{self, For};
 use crate::process::{cargo, npm, time};
-use crate::{build, draw_icons, repository};
+use crate::{build, draw_icons, python, repository};
 
 type Step = (&'static str, fn() -> Result<()>);
 
@@ -25,6 +25,10 @@ const STEPS: &[Step] = &[
     ("schemas are fresh", || generated::check(Kind::Schemas, &[])),
     ("icons are fresh", || draw_icons(true)),
     ("tests", tests),
+    ("environment for Python", python::environment),
+    ("figures of monitor", python::monitor),
+    ("filter against libraries", python::filter),
+    ("second implementation", python::second),
     ("documentation tests", || {
         cargo(&["test", "--workspace", "--doc", "--quiet"]).step("documentation tests")
     }),

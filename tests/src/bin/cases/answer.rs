@@ -1,0 +1,109 @@
+//! What the engine says to a log: the state after every set, and the proposal of each slot.
+
+use newel_engine::history::History;
+use newel_engine::ids::RunId;
+use newel_engine::proposal::{Bench, Inputs, Outcome, SessionProposal};
+use newel_engine::state::{Frame, State};
+use newel_engine::strength::Tracker;
+use serde_json::{Value, json};
+
+use crate::draw::Scene;
+/// The case as one JSON object, with a last question on the day that the log has come to.
+pub fn of(scene: &Scene<'_>, seed: u64, number: u64) -> Value {
+    let mut asks = scene.asks.clone();
+    asks.push(ask(scene, None).1);
+    json!({
+        "seed": seed, "number": number, "habit": format!("{:?}", scene.habit), "records": scene.pen.records,
+        "programme": scene.programme, "starts": scene.starts, "asks": asks,
+        "states": states(scene, &History::of(&scene.pen.records)),
+    })
+}
+
+/// What the engine proposes now, and the same as a question with its answer: how much of the log was known, the
+/// effort of each slot as it is given, and the answer.
+pub fn ask(scene: &Scene<'_>, run: Option<RunId>) -> (SessionProposal, Value) {
+    let history = History::of(&scene.pen.records);
+    let bench = Bench::of(inputs(scene, &history, run));
+    let session = &scene.programme.sessions[0];
+    let proposal = bench.propose(session);
+    let given: Vec<Value> = session
+        .slots()
+        .filter_map(|(block, slot)| {
+            let ladder = scene.catalogue.ladder(&slot.ladder)?;
+            let effort = bench.effort(block, slot, ladder);
+            Some(json!({
+                "slot": slot.id, "target": effort.target, "floor": effort.floor, "sets": effort.sets,
+                "careful": effort.careful,
+            }))
+        })
+        .collect();
+    let says: Vec<Value> = proposal
+        .slots
+        .iter()
+        .map(|p| match &p.outcome {
+            Outcome::Train(t) => json!({
+                "slot": p.slot, "level": t.level, "variant": t.variant, "load": t.load, "sets": t.sets,
+                "amount": t.target.count(), "purpose": t.purpose, "reserve": t.reserve,
+                "reasons": p.reasons.all().iter().map(|r| json!(r.code)).collect::<Vec<_>>(),
+            }),
+            Outcome::Rest => json!({ "slot": p.slot, "rests": true }),
+        })
+        .collect();
+    let known = scene.pen.records.len();
+    let ask = json!({ "known": known, "day": scene.pen.today(), "given": given, "says": says });
+    (proposal, ask)
+}
+
+/// What a proposal today is made from.
+fn inputs<'s>(scene: &'s Scene<'_>, history: &'s History, run: Option<RunId>) -> Inputs<'s> {
+    Inputs {
+        history,
+        programme: &scene.programme,
+        starts: &scene.starts,
+        catalogue: scene.catalogue,
+        rules: scene.rules,
+        day: scene.pen.today(),
+        run,
+    }
+}
+
+/// The state of a set's group after it, for every set of a variant that has a group: what the engine makes of
+/// the log as it stood then.
+fn states(scene: &Scene<'_>, history: &History) -> Vec<Value> {
+    let frame = Frame {
+        catalogue: scene.catalogue,
+        rules: scene.rules,
+        starts: &scene.starts,
+        day: scene.pen.today(),
+    };
+    let mut told = Vec::new();
+    for (nth, run) in history.runs.iter().enumerate() {
+        for done in 1..=run.sets.len() {
+            let Some(group) = scene
+                .catalogue
+                .place(&run.sets[done - 1].set.variant)
+                .and_then(|place| place.variant.group.clone())
+            else {
+                continue;
+            };
+            let mut until = history.clone();
+            // A birth that was recorded later had not closed the history yet.
+            until.stages.retain(|stage| stage.at <= run.started);
+            until.runs.truncate(nth + 1);
+            until.runs[nth].sets.truncate(done);
+            let state = State::of(&until, frame);
+            told.push(json!({
+                "run": run.id, "sets": done, "group": group,
+                "rounds": state.rounds.get(&group).map(|(day, n)| json!([day, n])),
+                "state": state.trackers.get(&group).map(numbers),
+            }));
+        }
+    }
+    told
+}
+
+/// b, c, d and the upper half of the covariance, row by row.
+pub fn numbers(tracker: &Tracker) -> [f64; 9] {
+    let (m, p) = (&tracker.mean, &tracker.cov);
+    [m[0], m[1], m[2], p[(0, 0)], p[(0, 1)], p[(0, 2)], p[(1, 1)], p[(1, 2)], p[(2, 2)]]
+}

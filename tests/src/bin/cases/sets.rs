@@ -1,0 +1,394 @@
+//! Sets as anybody could enter them: as proposed or not, with every answer that the cards take.
+
+use std::sync::Arc;
+
+use newel_engine::catalogue::{Place, Variant};
+use newel_engine::ground::Ground;
+use newel_engine::history::History;
+use newel_engine::ids::{RecordId, RunId};
+use newel_engine::kit::Load;
+use newel_engine::programme::{Amount, BlockForm, Slot};
+use newel_engine::proposal::{Outcome, Prescription};
+use newel_engine::record::{NextDay, Payload, Purpose, Readiness, Reserve, SetDone, Side, SkipWhy, Versions};
+use newel_engine::simulate::Chance;
+use newel_engine::strength::effective_load;
+use newel_engine::units::Kg;
+
+use crate::answer;
+use crate::draw::{Scene, one_of, some_load};
+use crate::pen::{LAPTOP, PHONE};
+
+/// How a person answers, for a whole log.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Habit {
+    /// Anything.
+    Anything,
+    /// Mostly what was proposed, about as hard as meant.
+    Steady,
+    /// The top of the range with much left: levels and loads move up.
+    Easy,
+    /// "5 or more" throughout.
+    OpenEnded,
+    /// Near failure: loads and levels move down.
+    Hard,
+    /// Two variants in turn.
+    InTurn,
+    /// As somebody with a true strength does it and says it.
+    Honest,
+    /// A little more load costs most of the reps: c runs to its upper bound.
+    Steep,
+}
+
+impl Habit {
+    /// All of them.
+    pub const ALL: [Self; 10] = [
+        Self::Anything,
+        Self::Steady,
+        Self::Easy,
+        Self::OpenEnded,
+        Self::Hard,
+        Self::InTurn,
+        Self::Honest,
+        Self::Honest,
+        Self::Honest,
+        Self::Steep,
+    ];
+}
+
+/// One session from check-in to the next morning.
+pub fn session(scene: &mut Scene<'_>) {
+    let run = scene.pen.run();
+    let days = (scene.pen.today() - scene.began).num_days();
+    scene.client.day(days as f64);
+    scene.pen.device = if scene.chance.happens(0.15) { LAPTOP } else { PHONE };
+    if scene.chance.happens(0.9) {
+        let readiness = match scene.chance.between(0, 11) {
+            0 => Readiness::Tired,
+            1 => Readiness::Unwell,
+            _ => Readiness::Usual,
+        };
+        scene.pen.write(Payload::CheckIn { run, readiness, symptoms: Vec::new() });
+    }
+    let (day, programme, revision) = (scene.pen.today(), scene.programme.id, scene.programme.revision);
+    let session = scene.programme.sessions[0].id.clone();
+    scene.pen.write(Payload::SessionStarted { run, day, programme, revision, session });
+    let (shown, ask) = answer::ask(scene, Some(run));
+    if scene.chance.happens(0.3) {
+        scene.asks.push(ask);
+    }
+    if scene.chance.happens(0.93) {
+        let versions = Versions { engine: newel_engine::ENGINE_VERSION.into(), catalogue: 1, rules: 1 };
+        let result = Arc::new(shown.clone());
+        scene.pen.write(Payload::ProposalShown {
+            run,
+            inputs: String::new(),
+            known: Vec::new(),
+            versions,
+            result,
+        });
+    }
+    let slots: Vec<(BlockForm, u8, Slot)> = scene.programme.sessions[0]
+        .slots()
+        .map(|(block, slot)| (block.form, block.rounds, slot.clone()))
+        .collect();
+    for (form, rounds, slot) in slots {
+        let prescribed = shown.slots.iter().find(|p| p.slot == slot.id).and_then(|p| match &p.outcome {
+            Outcome::Train(prescription) => Some(prescription.clone()),
+            Outcome::Rest => None,
+        });
+        // What rests is mostly left alone.
+        if prescribed.is_none() && scene.chance.happens(0.9) {
+            continue;
+        }
+        slot_done(scene, run, form, rounds, &slot, prescribed.as_ref());
+    }
+    if scene.chance.happens(0.9) {
+        scene.pen.write(Payload::SessionEnded { run, effort: Some(5), minutes: Some(25), note: None });
+    }
+    if scene.chance.happens(0.5) {
+        scene.pen.write(Payload::NextDayAnswer { run, answer: NextDay::Settled, symptoms: Vec::new() });
+    }
+    if scene.chance.happens(0.25) {
+        put_right(scene, run);
+    }
+}
+
+fn slot_done(
+    scene: &mut Scene<'_>,
+    run: RunId,
+    form: BlockForm,
+    rounds: u8,
+    slot: &Slot,
+    prescribed: Option<&Prescription>,
+) {
+    let Some((place, mut load)) = choose(scene, slot, prescribed) else { return };
+    let variant = place.variant.clone();
+    if prescribed.is_some_and(|p| p.variant != variant.id) && scene.chance.happens(0.5) {
+        let (slot, variant) = (slot.id.clone(), variant.id.clone());
+        scene.pen.write(Payload::OptionChosen { run, slot, variant });
+    }
+    let planned = prescribed.map_or(rounds, |p| p.sets);
+    let purpose = match prescribed.map(|p| p.purpose) {
+        _ if form == BlockForm::Finisher => Purpose::Finisher,
+        _ if scene.chance.happens(0.02) => Purpose::Learn,
+        Some(Purpose::Find) => Purpose::Find,
+        _ => Purpose::Work,
+    };
+    for round in 0..planned {
+        if scene.chance.happens(0.04) {
+            let slot = slot.id.clone();
+            scene.pen.write(Payload::SetSkipped { run, slot, round, why: SkipWhy::Chosen });
+            continue;
+        }
+        if scene.chance.happens(0.05) {
+            break;
+        }
+        // Another load in mid-session: lighter, or a finding set that steps up.
+        if scene.habit == Habit::Steep {
+            load = near_load(scene, &variant, &load);
+        } else if scene.chance.happens(0.1) {
+            load = any_load(scene, &variant);
+        }
+        let sides: &[Option<Side>] = match (variant.per_side, scene.chance.happens(0.06)) {
+            (false, _) => &[None],
+            (true, false) => &[Some(Side::Left), Some(Side::Right)],
+            (true, true) => &[Some(Side::Right)],
+        };
+        for side in sides {
+            let mut set = drawn_set(scene, run, slot, round, &variant, &load, purpose, prescribed);
+            set.side = *side;
+            scene.pen.write(Payload::SetDone(set));
+        }
+    }
+}
+
+/// The variant and load that she takes.
+fn choose<'a>(
+    scene: &mut Scene<'a>,
+    slot: &Slot,
+    prescribed: Option<&Prescription>,
+) -> Option<(Place<'a>, Load)> {
+    let catalogue = scene.catalogue;
+    let places: Vec<Place<'a>> = catalogue.places().filter(|p| p.ladder.id == slot.ladder).collect();
+    let strays = match scene.habit {
+        Habit::Anything => 0.3,
+        Habit::InTurn => 0.5,
+        Habit::Steady | Habit::Easy | Habit::OpenEnded | Habit::Hard | Habit::Honest | Habit::Steep => 0.05,
+    };
+    match prescribed {
+        Some(p) if !scene.chance.happens(strays) => {
+            let place = catalogue.place(&p.variant)?;
+            let load =
+                if scene.chance.happens(strays) { any_load(scene, place.variant) } else { p.load.clone() };
+            Some((place, load))
+        }
+        Some(p) if !p.options.is_empty() && scene.chance.happens(0.8) => {
+            let option = one_of(&mut scene.chance, &p.options).clone();
+            Some((catalogue.place(&option.variant)?, option.load))
+        }
+        Some(_) | None => {
+            let place = *one_of(&mut scene.chance, &places);
+            let load = any_load(scene, place.variant);
+            Some((place, load))
+        }
+    }
+}
+
+/// A load of her kit for a variant, or now and then one that is not in it.
+fn any_load(scene: &mut Scene<'_>, variant: &Variant) -> Load {
+    let history = History::of(&scene.pen.records);
+    let ground = Ground::of(&history, scene.catalogue, scene.rules, scene.pen.today(), None);
+    let made = ground.loads(variant);
+    if made.is_empty() || scene.chance.happens(0.05) {
+        return some_load(&mut scene.chance, variant);
+    }
+    one_of(&mut scene.chance, &made).clone()
+}
+
+#[expect(clippy::too_many_arguments, reason = "a set has so many parts")]
+fn drawn_set(
+    scene: &mut Scene<'_>,
+    run: RunId,
+    slot: &Slot,
+    round: u8,
+    variant: &Variant,
+    load: &Load,
+    purpose: Purpose,
+    prescribed: Option<&Prescription>,
+) -> SetDone {
+    let range = prescribed.map_or(slot.dose.amount, |p| p.range);
+    let asked = prescribed.map_or(range.low(), |p| p.target.count());
+    let timed = matches!(range, Amount::Seconds { .. });
+    let habit = scene.habit;
+    let target = prescribed.and_then(|p| p.reserve).unwrap_or(3.0) as i64;
+    let chance = &mut scene.chance;
+    let beyond = i64::from(range.high());
+    let count = match habit {
+        Habit::Anything => chance.between(1, beyond + 8),
+        Habit::Steady | Habit::InTurn | Habit::Honest | Habit::Steep => {
+            i64::from(asked) + *one_of(chance, &[-2, -1, 0, 0, 0, 0, 1])
+        }
+        Habit::Easy | Habit::OpenEnded if chance.happens(0.85) => beyond.max(i64::from(asked)),
+        Habit::Easy | Habit::OpenEnded => i64::from(asked),
+        Habit::Hard => i64::from(asked) - chance.between(0, 4),
+    };
+    let count = u16::try_from(count.max(if habit == Habit::Anything { 0 } else { 1 })).unwrap_or(1);
+    let said = match habit {
+        Habit::Anything => chance.between(0, 5),
+        Habit::Steady | Habit::InTurn | Habit::Honest | Habit::Steep => target + chance.between(-1, 1),
+        Habit::Easy => target + chance.between(1, 4),
+        Habit::OpenEnded => 5,
+        Habit::Hard => chance.between(0, 1),
+    };
+    let true_set = match habit {
+        Habit::Honest if !timed => honest(scene, variant, load, asked, round),
+        Habit::Steep if !timed => steep(scene, variant, load),
+        Habit::Anything
+        | Habit::Steady
+        | Habit::Easy
+        | Habit::OpenEnded
+        | Habit::Hard
+        | Habit::InTurn
+        | Habit::Honest
+        | Habit::Steep => None,
+    };
+    let (count, said) = true_set.unwrap_or((count, said));
+    let chance = &mut scene.chance;
+    // A slip of the finger, far beyond what the model says anything about.
+    let count =
+        if chance.happens(0.01) { u16::try_from(chance.between(50, 90)).unwrap_or(60) } else { count };
+    let asks = !timed || chance.happens(0.1);
+    let reserve = (asks && !chance.happens(0.06)).then(|| reserve_of(said));
+    SetDone {
+        run,
+        slot: slot.id.clone(),
+        round,
+        side: None,
+        ladder: slot.ladder.clone(),
+        variant: variant.id.clone(),
+        load: load.clone(),
+        reps: if timed { 0 } else { count },
+        seconds: timed.then_some(count),
+        reserve,
+        purpose,
+        stopped: chance.happens(0.02),
+    }
+}
+
+/// A set as her true strength lets her do it; `None` for a variant without a state.
+fn honest(
+    scene: &mut Scene<'_>,
+    variant: &Variant,
+    load: &Load,
+    asked: u16,
+    round: u8,
+) -> Option<(u16, i64)> {
+    let group = variant.group.as_ref()?;
+    let slope = scene.catalogue.group(group)?.prior_c;
+    let w = effective_load(variant, load, Kg(70.0))?;
+    // The first load that she meets in a group is somewhat under what she could do ten times.
+    let ten_rep_max = Kg(w.0 * libm::exp(scene.chance.normal(0.2, 0.25)));
+    scene.client.meet(group, slope, ten_rep_max);
+    let answer = scene.client.set(group, w, asked, u32::from(round))?;
+    let said = match answer.reserve {
+        Reserve::Exactly(n) | Reserve::AtLeast(n) => i64::from(n),
+    };
+    Some((answer.reps, said))
+}
+
+/// Of somebody who does twelve reps with the load that she first had, and 150 fewer for each e-fold more: steeper than
+/// the filter allows.
+fn steep(scene: &Scene<'_>, variant: &Variant, load: &Load) -> Option<(u16, i64)> {
+    let w = effective_load(variant, load, Kg(70.0))?;
+    let first = effective_load(variant, scene.anchors.get(&variant.id)?, Kg(70.0))?;
+    let reps = 12.0 - 150.0 * libm::log(w.0 / first.0);
+    Some((libm::round(reps.clamp(1.0, 30.0)) as u16, 2))
+}
+
+/// A load of her kit near the one that she first had, which is none of the lightest: there the steps are too big.
+fn near_load(scene: &mut Scene<'_>, variant: &Variant, load: &Load) -> Load {
+    let history = History::of(&scene.pen.records);
+    let ground = Ground::of(&history, scene.catalogue, scene.rules, scene.pen.today(), None);
+    let made = ground.loads(variant);
+    let last = made.len() as i64 - 1;
+    let first = scene.anchors.get(&variant.id).cloned().unwrap_or_else(|| {
+        let at = scene.chance.between(last / 2, last);
+        usize::try_from(at).ok().and_then(|at| made.get(at)).unwrap_or(load).clone()
+    });
+    scene.anchors.insert(variant.id.clone(), first.clone());
+    let at = made.iter().position(|l| *l == first).map_or(0, |at| at as i64) + scene.chance.between(-2, 2);
+    usize::try_from(at).ok().and_then(|at| made.get(at)).unwrap_or(&first).clone()
+}
+
+/// The last tap means "5 or more".
+fn reserve_of(said: i64) -> Reserve {
+    let said = u8::try_from(said.clamp(0, 5)).unwrap_or(0);
+    if said >= 5 { Reserve::AtLeast(5) } else { Reserve::Exactly(said) }
+}
+
+/// Sets of a run so far, with their records.
+fn sets_of(scene: &Scene<'_>, run: Option<RunId>) -> Vec<(RecordId, SetDone)> {
+    let records = scene.pen.records.iter();
+    records
+        .filter_map(|r| match &r.payload {
+            Payload::SetDone(set) if run.is_none_or(|run| set.run == run) => Some((r.id, set.clone())),
+            _ => None,
+        })
+        .collect()
+}
+
+/// Corrections and withdrawals: by one device or two, of one another, taken back.
+fn put_right(scene: &mut Scene<'_>, run: RunId) {
+    let sets = sets_of(scene, Some(run));
+    if sets.is_empty() {
+        return;
+    }
+    let (target, set) = one_of(&mut scene.chance, &sets).clone();
+    let changed = |chance: &mut Chance, set: &SetDone| {
+        let mut set = set.clone();
+        if set.seconds.is_none() {
+            set.reps = u16::try_from(chance.between(1, 16)).unwrap_or(8);
+        }
+        set.reserve = (!chance.happens(0.1)).then(|| reserve_of(chance.between(0, 5)));
+        Payload::SetDone(set)
+    };
+    let corrects =
+        |target: RecordId, instead: Payload| Payload::Correction { target, instead: Box::new(instead) };
+    match scene.chance.between(0, 5) {
+        0 => {
+            scene.pen.write(Payload::Withdrawal { target });
+        }
+        1 | 2 => {
+            let instead = changed(&mut scene.chance, &set);
+            scene.pen.write(corrects(target, instead));
+        }
+        3 => {
+            let (one, other) = (changed(&mut scene.chance, &set), changed(&mut scene.chance, &set));
+            scene.pen.write_on(PHONE, corrects(target, one));
+            scene.pen.write_on(LAPTOP, corrects(target, other));
+        }
+        4 => {
+            let instead = changed(&mut scene.chance, &set);
+            let first = scene.pen.write(corrects(target, instead));
+            let instead = changed(&mut scene.chance, &set);
+            scene.pen.write(corrects(first, instead));
+        }
+        _ => {
+            let instead = changed(&mut scene.chance, &set);
+            let first = scene.pen.write(corrects(target, instead));
+            scene.pen.write(Payload::Withdrawal { target: first });
+        }
+    }
+}
+
+/// What comes after the last session: a set of an earlier one that was written late, by the other device.
+pub fn afterthoughts(scene: &mut Scene<'_>) {
+    let sets = sets_of(scene, None);
+    if sets.is_empty() || !scene.chance.happens(0.2) {
+        return;
+    }
+    let (_, mut late) = one_of(&mut scene.chance, &sets).clone();
+    late.round = late.round.saturating_add(u8::try_from(scene.chance.between(0, 1)).unwrap_or(0));
+    late.reps = u16::try_from(scene.chance.between(1, 14)).unwrap_or(8);
+    scene.pen.write_on(LAPTOP, Payload::SetDone(late));
+}
