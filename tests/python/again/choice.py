@@ -180,7 +180,7 @@ class Choice:
         permitted, away, nothing_to_take_off = self.permitted(variant, made, uses, done)
         easier = k.LAY_OFF_MORE_RESERVE if nothing_to_take_off else 0.0
         fits = [load for load in permitted if self.qualifies(variant, state, load, easier)]
-        finding = None if away else self.still_finding(variant, made, uses, done, fits)
+        finding = None if away else self.still_finding(variant, made, permitted, uses, done, fits)
         if finding:
             return (finding, self.low, "find"), True
         load = fits[-1] if fits else made[0]
@@ -199,13 +199,15 @@ class Choice:
         high = self.low if nothing_to_take_off else self.high + more
         return (load, self.reps_for(variant, state, w, high), "work", easier), holds
 
-    def still_finding(self, variant, made, uses, done, fits):
+    def still_finding(self, variant, made, permitted, uses, done, fits):
         """The load to go on finding with, where every set of the variant was answered "5 or more"; else None.
 
-        No answer has told yet how heavy is heavy enough: the load last held, or a heavier one that holds by the tests.
+        No answer has told yet how heavy is heavy enough: the load last held as far as it is
+        permitted (one that was tried and not done as planned is no ground to go on from), or a heavier one that holds by
+        the tests.
         """
         kg = lambda load: kit.external(variant, load)
-        held = [load for load in made if kg(load) <= self.held(uses[-1]) + 1e-9]
+        held = [load for load in permitted if kg(load) <= self.held(uses[-1]) + 1e-9]
         if not held or not self.grounds.finding_allowed() or self.fell_short(uses[-1], done):
             return None
         load = max(held[-1:] + fits[-1:], key=kg)

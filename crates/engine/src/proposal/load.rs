@@ -524,7 +524,8 @@ impl LoadCase<'_> {
             return None;
         }
         let kg = |l: &Load| place.variant.external(l).0;
-        let from = bounds.all.iter().rfind(|l| kg(l) <= kg(&last.load) + EPS)?;
+        // A load that was tried and not done as planned is no ground to go on from.
+        let from = bounds.permitted.iter().rfind(|l| kg(l) <= kg(&last.load) + EPS)?;
         // What the filter permits already is no less for being found still.
         let load = heaviest.filter(|l| kg(l) > kg(from)).unwrap_or(from).clone();
         bounds.all.iter().find(|l| kg(l) > kg(&load) + EPS)?;

@@ -351,7 +351,7 @@ impl Floor<'_> {
                 day.failed = (self.out.failed - before.2) as f64;
             }
             marked |= done.marked;
-            let how = (!done.marked, done.dropped.is_some());
+            let how = (!done.marked, done.dropped);
             self.watch.done(self.catalogue, today, plan, &done.sets, how);
         }
         let minutes = Some(30);

@@ -216,14 +216,14 @@ impl Watch {
     }
 
     /// What was done on a ladder in a session; `sets` are those of the slot, `clean` says no drop, hold or red
-    /// mark, `dropped` a drop.
+    /// mark, `dropped` the level of the last drop.
     pub fn done(
         &mut self,
         catalogue: &Catalogue,
         day: NaiveDate,
         plan: &Prescription,
         sets: &[SetDone],
-        (clean, dropped): (bool, bool),
+        (clean, dropped): (bool, Option<usize>),
     ) {
         let Some(last) = sets.last() else { return };
         let Some(place) = catalogue.place(&last.variant) else { return };
@@ -263,8 +263,9 @@ impl Watch {
         }
         let kg = kg_of(catalogue, &last.variant, &last.load);
         self.uses.entry(last.variant.clone()).or_default().push(Use { day, kg, as_planned, last: last_set });
-        // A session that went on unloaded because of another ladder moves no level of this one.
-        let level = if dropped { place.level } else { usize::from(plan.level) };
+        // A level moves from where it was marked last, else from what was shown: a session that went on unloaded
+        // because of another ladder moves no level of this one.
+        let level = dropped.unwrap_or(usize::from(plan.level));
         self.ladders.entry(place.ladder.id.clone()).or_default().level = Some(level);
     }
 }
