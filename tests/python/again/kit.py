@@ -62,7 +62,9 @@ def loads(variant, kit):
     elif way == "barbell":
         bar = kit.get("barbell")
         plates = [p["weight"] for p in bar["plates"]] if bar else []
-        chosen = [list(s) for n in range(len(plates) + 1) for s in combinations(plates, n)] if bar else []
+        # Counted in binary, the first pair as the lowest digit: of two choices of one weight the first is taken.
+        every = range(2 ** len(plates)) if bar else []
+        chosen = [[p for place, p in enumerate(plates) if n >> place & 1] for n in every]
         made = [{"make": "barbell", "bar": bar["bar"], "plates": p} for p in chosen]
     elif way == "band":
         made = [{"make": "bands", "bands": s} for s in beside]
