@@ -29,10 +29,20 @@ fn nothing_is_broken_in_sessions_of_many_ladders() {
     for name in ["home", "pregnant", "after-birth", "frail"] {
         let r = run(name, 12, 7);
         nothing_broken(&r);
-        assert!(r.loads > 1000 && r.levels > 500, "{name} was trained: {} loads, {} levels", r.loads, r.levels);
+        assert!(
+            r.loads > 1000 && r.levels > 500,
+            "{name} was trained: {} loads, {} levels",
+            r.loads,
+            r.levels
+        );
     }
     let frail = run("frail", 24, 8);
-    assert!(frail.drops > 50 && frail.red_flags > 0, "symptoms came: {} and {}", frail.drops, frail.red_flags);
+    assert!(
+        frail.drops > 50 && frail.red_flags > 0,
+        "symptoms came: {} and {}",
+        frail.drops,
+        frail.red_flags
+    );
     nothing_broken(&frail);
 }
 

@@ -56,8 +56,8 @@ struct Use {
 
 #[derive(Clone, Debug, Default)]
 struct OnLadder {
-    /// Level last done.
-    level: Option<usize>,
+    /// Level last marked or else shown, and level last done.
+    level: Option<[usize; 2]>,
     /// A drop that the next exposure has to answer: the level it was marked at, with the load held there.
     owed: Option<(usize, f64)>,
 }
@@ -109,13 +109,16 @@ impl Watch {
         let level = usize::from(shown.plan.level);
         let on = self.ladders.entry(shown.ladder.clone()).or_default().clone();
         let place = |l: usize| shown.open.iter().position(|o| *o == l);
-        if let Some((from, to)) = on.level.and_then(place).zip(place(level)) {
+        let from = on.level.map(|from| from.map(place));
+        if let (Some(from), Some(to)) = (from, place(level))
+            && from.iter().any(Option::is_some)
+        {
             self.breaches.levels += 1;
-            if from.abs_diff(to) > 1 {
+            if !from.iter().flatten().any(|f| f.abs_diff(to) <= 1) {
                 self.breaches.level += 1;
                 let codes: Vec<&str> = shown.why.iter().map(|r| r.code.slug()).collect();
                 let note = format!(
-                    "{}: {} from {from} to {to} of {:?}, {codes:?}",
+                    "{}: {} from {from:?} to {to} of {:?}, {codes:?}",
                     shown.day, shown.ladder, shown.open
                 );
                 self.note(note);
@@ -263,10 +266,10 @@ impl Watch {
         }
         let kg = kg_of(catalogue, &last.variant, &last.load);
         self.uses.entry(last.variant.clone()).or_default().push(Use { day, kg, as_planned, last: last_set });
-        // A level moves from where it was marked last, else from what was shown: a session that went on unloaded
-        // because of another ladder moves no level of this one.
+        // A level moves from what was done last (a mark and the morning after are two steps), or from where it was
+        // marked or else shown: a session that went on unloaded because of another ladder moves no level of this one.
         let level = dropped.unwrap_or(usize::from(plan.level));
-        self.ladders.entry(place.ladder.id.clone()).or_default().level = Some(level);
+        self.ladders.entry(place.ladder.id.clone()).or_default().level = Some([level, place.level]);
     }
 }
 
