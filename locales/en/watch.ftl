@@ -56,6 +56,25 @@ watch-trends = One-rep max, kg of effective load, with its 80 % band
 watch-of-group = { $ladder } ({ $low } … { $high })
 watch-trend-point = { $estimate } ({ $low } to { $high }) on { $day }
 
+## Strength, set by set
+
+watch-strength-none = No set has told of her strength yet.
+watch-strength-day = Day
+watch-strength-variant = Variant
+watch-strength-load = Load
+watch-strength-effective = Moved
+watch-strength-reps = Reps + left
+watch-strength-ten = Ten-rep max
+watch-strength-one = One-rep max
+watch-strength-c = c
+watch-strength-d = d
+watch-strength-after-birth = A birth on { $day }: every estimate begins anew
+watch-strength-after-loss = A loss on { $day }: every estimate begins anew
+watch-strength-legend = Moved: effective load in kg, of her body as far as it is part of it. Left: reps in reserve. The maxima are in kg of effective load after the set, with their 80 % band. c: reps lost when the load grows e-fold. d: how the day differs from usual, in ln load.
+watch-strength-legend-begins = *: the estimate of its group begins with this set.
+watch-strength-legend-assumed = ~: no body mass was recorded, so one was assumed.
+watch-strength-legend-bound = ≥: so many left or more.
+
 ## Patterns
 
 pattern-squat = Squat

@@ -15,6 +15,7 @@ pub mod replay;
 pub mod rule_settings;
 pub mod rulebook;
 pub mod simulate;
+pub mod strength;
 pub mod train;
 pub mod train_view;
 pub mod views;

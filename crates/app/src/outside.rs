@@ -84,21 +84,27 @@ pub fn read_file(path: &Path) -> Result<Document, AppError> {
 /// # Errors
 /// When a file cannot be used, or the two are not about the same person.
 pub fn propose(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<Proposed, AppError> {
+    let (name, known) = known_from(books, plan, log)?;
+    let in_force = known.plan.as_ref().ok_or(Refusal::NoPlan)?;
+    let bench = known.bench(books, on, None).ok_or(Refusal::NoPlan)?;
+    let session = next_session(&known.history, &in_force.programme).ok_or(Refusal::NoPlan)?;
+    Ok(Proposed {
+        name,
+        programme: in_force.programme.title.clone(),
+        session: session.title.clone(),
+        proposal: bench.propose(session),
+    })
+}
+
+/// What a plan file and a log file of the same person come to, and her name.
+pub(crate) fn known_from(books: &Books, plan: &Path, log: &Path) -> Result<(String, Known), AppError> {
     let plan = newel_exchange::read_plan(&newel_exchange::read_whole(plan)?)?;
     let log = newel_exchange::read_log(&newel_exchange::read_whole(log)?)?;
     if plan.person != log.person {
         return Err(Refusal::PlanForSomebodyElse.into());
     }
     let known = known_with(books, &plan, &log)?;
-    let in_force = known.plan.as_ref().ok_or(Refusal::NoPlan)?;
-    let bench = known.bench(books, on, None).ok_or(Refusal::NoPlan)?;
-    let session = next_session(&known.history, &in_force.programme).ok_or(Refusal::NoPlan)?;
-    Ok(Proposed {
-        name: log.name,
-        programme: in_force.programme.title.clone(),
-        session: session.title.clone(),
-        proposal: bench.propose(session),
-    })
+    Ok((log.name, known))
 }
 
 /// What a device that has both files would know: the union of their records, and the newer plan.

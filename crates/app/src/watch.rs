@@ -1,9 +1,9 @@
 //! What there is to watch of one client, from a plan file and a log file, and the names of what is
 //! counted.
 
-use crate::error::{AppError, Refusal};
+use crate::error::AppError;
 use crate::newel::Books;
-use crate::outside::known_with;
+use crate::outside::known_from;
 use crate::profile::Known;
 use crate::words::Words;
 use chrono::NaiveDate;
@@ -31,14 +31,9 @@ pub struct Watching {
 /// # Errors
 /// When a file cannot be used, or the two are not about the same person.
 pub fn watch(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<Watching, AppError> {
-    let plan = newel_exchange::read_plan(&newel_exchange::read_whole(plan)?)?;
-    let log = newel_exchange::read_log(&newel_exchange::read_whole(log)?)?;
-    if plan.person != log.person {
-        return Err(Refusal::PlanForSomebodyElse.into());
-    }
-    let known = known_with(books, &plan, &log)?;
+    let (name, known) = known_from(books, plan, log)?;
     Ok(Watching {
-        name: log.name,
+        name,
         programme: known.plan.as_ref().map(|p| p.programme.title.clone()),
         watch: watch_of(books, &known, on),
     })

@@ -9,6 +9,7 @@ mod rules;
 mod say;
 mod session;
 mod simulate;
+mod strength;
 mod watch;
 
 use chrono::NaiveDate;
@@ -77,6 +78,18 @@ enum Command {
         /// The day to look from; today if left out
         #[arg(long, value_name = "YYYY-MM-DD")]
         on: Option<NaiveDate>,
+        /// Write JSON
+        #[arg(long)]
+        json: bool,
+    },
+    /// Show every set that moved the estimate of one client's strength, with the state after it
+    Strength {
+        /// The plan file
+        #[arg(long)]
+        plan: PathBuf,
+        /// The log file
+        #[arg(long)]
+        log: PathBuf,
         /// Write JSON
         #[arg(long)]
         json: bool,
@@ -164,6 +177,7 @@ fn run(command: Command) -> Result<End, AppError> {
         Command::TakeIn { db, json, files } => files::take_in(&db, &files, json),
         Command::Review { db, on, json } => session::review(&db, on, json),
         Command::Watch { plan, log, on, json } => watch::watch(&plan, &log, on, json),
+        Command::Strength { plan, log, json } => strength::strength(&plan, &log, json),
         Command::Check { files } => Ok(files::check(&files)),
         Command::Demo { folder, on, seed } => demo::demo(&folder, on, seed),
         Command::Simulate { clients, weeks, seed, scenario, try_numbers, figure, json } => {

@@ -65,3 +65,20 @@ pub(crate) fn target(target: Target) -> String {
         Target::Seconds(n) => format!("{n} s"),
     }
 }
+
+/// Lines of columns as wide as what stands in them: the first few to the left, the others to the right.
+pub(crate) fn table<const N: usize>(rows: &[[String; N]], to_the_left: usize) -> Vec<String> {
+    let mut widths = [0; N];
+    for row in rows {
+        for (width, cell) in widths.iter_mut().zip(row) {
+            *width = (*width).max(cell.chars().count());
+        }
+    }
+    let line = |row: &[String; N]| {
+        let cells = row.iter().zip(widths).enumerate().map(|(i, (cell, width))| {
+            if i < to_the_left { format!("{cell:<width$}") } else { format!("{cell:>width$}") }
+        });
+        format!("  {}", cells.collect::<Vec<_>>().join("  "))
+    };
+    rows.iter().map(line).collect()
+}

@@ -51,7 +51,7 @@ fn tell_weeks(words: &Words, watching: &Watching, over: f64) {
         ["week", "sessions", "load", "monotony", "strain", "minutes", "days", "guideline", "sets", "effort"];
     let mut rows = vec![titles.map(|t| words.watching(t, &[]))];
     rows.extend(weeks.iter().map(|w| row(words, w)));
-    for line in table(&rows) {
+    for line in say::table(&rows, 1) {
         say::line(&line);
     }
     let shown = |mark: &str| rows.iter().skip(1).flatten().any(|cell| cell.contains(mark));
@@ -117,23 +117,6 @@ fn row(words: &Words, week: &Week) -> [String; 10] {
         words.watching("sessions-of", &[("done", &done_sets), ("meant", &planned)]),
         effort,
     ]
-}
-
-/// Columns as wide as what stands in them: the first to the left, the others to the right.
-fn table<const N: usize>(rows: &[[String; N]]) -> Vec<String> {
-    let mut widths = [0; N];
-    for row in rows {
-        for (width, cell) in widths.iter_mut().zip(row) {
-            *width = (*width).max(cell.chars().count());
-        }
-    }
-    let line = |row: &[String; N]| {
-        let cells = row.iter().zip(widths).enumerate().map(|(i, (cell, width))| {
-            if i == 0 { format!("{cell:<width$}") } else { format!("{cell:>width$}") }
-        });
-        format!("  {}", cells.collect::<Vec<_>>().join("  "))
-    };
-    rows.iter().map(line).collect()
 }
 
 fn tell_rates(words: &Words, watching: &Watching) {

@@ -11,12 +11,13 @@ use crate::rules::RulePack;
 use crate::units::Kg;
 use chrono::NaiveDate;
 use nalgebra::{Matrix3, RowVector3, Vector3};
+use serde::Serialize;
 
 /// Least effective load, in kg: it is always above zero, whatever a band carries.
 const LEAST_EFFECTIVE_KG: f64 = 1.0;
 
 /// Constants of the filter; each has its rule, and with it its source.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Constants {
     /// Report noise at failure, reps.
     pub s0: f64,
@@ -243,12 +244,20 @@ impl Tracker {
     /// One-rep max as (estimate, low, high) in kg of effective load; the band holds 80 %.
     #[must_use]
     pub fn one_rep_max(&self) -> (Kg, Kg, Kg) {
+        self.rep_max(1.0)
+    }
+
+    /// The load of so many reps to failure on a usual day, as (estimate, low, high) in kg of effective load;
+    /// the band holds 80 %.
+    #[must_use]
+    pub fn rep_max(&self, reps: f64) -> (Kg, Kg, Kg) {
         // The 90 % quantile of the standard normal.
         const Z90: f64 = 1.281_551_565_544_600_4;
         let c = self.mean[1];
-        let g = RowVector3::new(1.0, -9.0 / (c * c), 0.0);
+        let fewer = 10.0 - reps;
+        let g = RowVector3::new(1.0, -fewer / (c * c), 0.0);
         let sd = libm::sqrt((g * self.cov * g.transpose())[(0, 0)].max(0.0));
-        let ln = self.mean[0] + 9.0 / c;
+        let ln = self.mean[0] + fewer / c;
         (Kg(libm::exp(ln)), Kg(libm::exp(ln - Z90 * sd)), Kg(libm::exp(ln + Z90 * sd)))
     }
 }

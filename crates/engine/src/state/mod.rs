@@ -4,9 +4,13 @@
 mod course;
 mod marks;
 mod sets;
+mod trace;
 
 pub use course::{level_above, level_below};
 pub(crate) use sets::working_rounds;
+pub use trace::{
+    BodyPart, FreshStart, RepMax, SetStep, StrengthStart, StrengthState, StrengthStep, StrengthTrace,
+};
 
 use crate::catalogue::{Catalogue, Region};
 use crate::ground::Ground;
@@ -334,26 +338,26 @@ impl State {
         self.fresh.is_some_and(|fresh| day < fresh)
     }
 
-    /// A birth or a loss closes the load history: every ladder starts anew.
-    fn enter_stage(&mut self, before: Option<&Stage>, now: &Stage) {
+    /// A birth or a loss closes the load history: every ladder starts anew. Its day, if it did.
+    fn enter_stage(&mut self, before: Option<&Stage>, now: &Stage) -> Option<NaiveDate> {
         let event = |s: Option<&Stage>| match s {
             Some(Stage::Postpartum { birth, .. }) => Some(*birth),
             Some(Stage::AfterLoss { on }) => Some(*on),
             Some(Stage::Pregnant { .. } | Stage::Neither) | None => None,
         };
-        if let Some(day) = event(Some(now)) {
-            // The same birth recorded again, or its date put right by days, is no second one.
-            let same = event(before).is_some_and(|b| (day - b).num_days().abs() <= 28);
-            if !same {
-                self.trackers.clear();
-                self.rounds.clear();
-                self.ladders.clear();
-                self.variants.clear();
-                self.held.clear();
-                self.trend.clear();
-                self.fresh = Some(day);
-            }
+        let day = event(Some(now))?;
+        // The same birth recorded again, or its date put right by days, is no second one.
+        if event(before).is_some_and(|b| (day - b).num_days().abs() <= 28) {
+            return None;
         }
+        self.trackers.clear();
+        self.rounds.clear();
+        self.ladders.clear();
+        self.variants.clear();
+        self.held.clear();
+        self.trend.clear();
+        self.fresh = Some(day);
+        self.fresh
     }
 
     /// Clearances and answers to holds that were known by `until`. An answer is taken once, in the
@@ -411,7 +415,14 @@ impl State {
         entry.course = Course::Lighter { last, then };
     }
 
-    fn take_run(&mut self, history: &History, run: &Run, frame: Frame<'_>, k: &Constants) {
+    fn take_run(
+        &mut self,
+        history: &History,
+        run: &Run,
+        frame: Frame<'_>,
+        k: &Constants,
+        trace: Option<&mut Vec<StrengthStep>>,
+    ) {
         let ground = Ground::by(history, frame.catalogue, frame.rules, run.day, Some(run.started));
         let mut effects = Effects::default();
         self.take_check_in(run, &ground, &mut effects);
@@ -419,7 +430,7 @@ impl State {
             self.take_mark(run, mark, &ground, &mut effects);
         }
         let starts = self.starts_known(history, frame, run.started);
-        self.take_sets(run, &starts, k, &ground, &effects);
+        self.take_sets(run, &starts, k, &ground, &effects, trace);
         self.close_run(run, &ground, &effects);
         self.take_next_day(run, &ground);
         self.effects.insert(run.id, effects);
@@ -446,6 +457,8 @@ pub(crate) struct Fold {
     answered: BTreeSet<usize>,
     /// The pack in force at the latest run.
     pack: PackThen,
+    /// What moved strength, where that is asked for.
+    trace: Option<Vec<StrengthStep>>,
 }
 
 impl Fold {
@@ -455,7 +468,7 @@ impl Fold {
         self.state.take_replies(history, Some(run.started), run.day, &mut self.answered);
         let k = Constants::of(frame.rules);
         let rules = self.pack.at(frame.rules, &history.settings, Some(run.started), run.day);
-        self.state.take_run(history, run, Frame { rules, ..frame }, &k);
+        self.state.take_run(history, run, Frame { rules, ..frame }, &k, self.trace.as_mut());
     }
 
     /// What was said after the last run, up to the day that the state is wanted for.
@@ -468,7 +481,12 @@ impl Fold {
     fn enter_stages(&mut self, history: &History, until: Option<DateTime<FixedOffset>>) {
         while let Some(next) = history.stages.get(self.stages).filter(|s| until.is_none_or(|u| s.at <= u)) {
             let before = self.stages.checked_sub(1).and_then(|i| history.stages.get(i)).map(|s| &s.what);
-            self.state.enter_stage(before, &next.what);
+            let ended = if self.trace.is_some() { self.state.groups() } else { Vec::new() };
+            let fresh = self.state.enter_stage(before, &next.what);
+            if let (Some(day), Some(trace)) = (fresh, &mut self.trace) {
+                let (record, at, stage) = (next.record, next.at, next.what.clone());
+                trace.push(StrengthStep::FreshStart(FreshStart { record, at, day, stage, ended }));
+            }
             self.stages += 1;
         }
     }

@@ -1,6 +1,10 @@
 //! What sets tell: of strength, and as exposures.
 
-use super::{Effects, Exposure, LastSet, State, TrendDay, VariantUse, start_for};
+use super::trace::Round;
+use super::{
+    BodyPart, Effects, Exposure, LastSet, RepMax, SetStep, State, StrengthStart, StrengthState, StrengthStep,
+    TrendDay, VariantUse, start_for,
+};
 use crate::catalogue::Catalogue;
 use crate::ground::Ground;
 use crate::history::Run;
@@ -17,7 +21,7 @@ const MOST_REPS: u16 = 60;
 const MOST_RESERVE: u8 = 10;
 
 impl State {
-    /// Sets move the strength states and make exposures.
+    /// Sets move the strength states and make exposures; what moved the states goes into `trace`.
     pub(super) fn take_sets(
         &mut self,
         run: &Run,
@@ -25,10 +29,12 @@ impl State {
         k: &Constants,
         ground: &Ground<'_>,
         effects: &Effects,
+        mut trace: Option<&mut Vec<StrengthStep>>,
     ) {
         let assumed = ground.rules.number("strength.body", "assumed_kg");
         let body = run.body_mass.unwrap_or(Kg(assumed));
-        for set in rounds_of(run) {
+        for round in rounds_of(run) {
+            let set = &round.entry.set;
             let Some(place) = ground.catalogue.place(&set.variant) else { continue };
             let Some(group) = place.variant.group.clone() else { continue };
             let j = f64::from(self.sets_of_day(&group, run.day));
@@ -37,7 +43,7 @@ impl State {
                 let rounds = self.sets_of_day(&group, run.day).saturating_add(1);
                 self.rounds.insert(group.clone(), (run.day, rounds));
             }
-            let Some(reach) = evidence(&set) else { continue };
+            let Some(reach) = evidence(set) else { continue };
             let Some(load) = effective_load(place.variant, &set.load, body) else { continue };
             if !load.0.is_finite() {
                 continue;
@@ -47,17 +53,48 @@ impl State {
                 .map_or((8.0, 3.0), |p| (f64::from(p.range.low()), p.reserve.unwrap_or(3.0)));
             let prior = ground.catalogue.group(&group).map_or(38.0, |g| g.prior_c);
             // A start of another make, say one weight where a pair is held, tells nothing of this one.
-            let start = start_for(starts, &place.ladder.id, &set.variant)
+            let by_coach = start_for(starts, &place.ladder.id, &set.variant)
                 .and_then(|s| s.load.as_ref())
                 .filter(|l| l.is_same_make(&set.load) && l.is_plausible())
-                .and_then(|l| effective_load(place.variant, l, body))
-                .unwrap_or(load);
-            let tracker = self
-                .trackers
-                .entry(group.clone())
-                .or_insert_with(|| Tracker::start(k, prior, start, bottom, target, run.day));
+                .and_then(|l| effective_load(place.variant, l, body));
+            let from = by_coach.unwrap_or(load);
+            let mut start = None;
+            let tracker = self.trackers.entry(group.clone()).or_insert_with(|| {
+                let tracker = Tracker::start(k, prior, from, bottom, target, run.day);
+                let (by_coach, state) = (by_coach.is_some(), StrengthState::of(&tracker));
+                start = Some(StrengthStart { load: from, by_coach, bottom, target, state });
+                tracker
+            });
             *tracker = tracker.on(k, run.day);
             tracker.observe(k, load, reach, j);
+            if let Some(trace) = trace.as_deref_mut() {
+                let (reps, reserve, at_least) = match reach {
+                    Reach::Exactly { reps, reserve } => (reps, reserve, false),
+                    Reach::AtLeast { reps, reserve } => (reps, reserve, true),
+                };
+                let assumed = run.body_mass.is_none();
+                let share = place.variant.share.as_ref();
+                trace.push(StrengthStep::Set(Box::new(SetStep {
+                    records: round.records(run),
+                    taken: round.entry.record,
+                    run: run.id,
+                    day: run.day,
+                    group: group.clone(),
+                    variant: set.variant.clone(),
+                    load: set.load.clone(),
+                    external: place.variant.external(&set.load),
+                    body: share.map(|s| BodyPart { mass: body, assumed, share: s.share }),
+                    effective: load,
+                    reps,
+                    reserve,
+                    at_least,
+                    j,
+                    start,
+                    after: StrengthState::of(tracker),
+                    ten_rep_max: RepMax::of(tracker, 10.0),
+                    one_rep_max: RepMax::of(tracker, 1.0),
+                })));
+            }
             let point = TrendDay { day: run.day, one_rep_max: tracker.one_rep_max() };
             let trend = self.trend.entry(group).or_default();
             match trend.last_mut() {
@@ -202,7 +239,9 @@ fn variants_of(run: &Run, ladder: &LadderId, last: VariantId) -> Vec<VariantId> 
 /// Working sets of each group in a run; one round of two sides counts once.
 pub(crate) fn working_rounds(run: &Run, catalogue: &Catalogue) -> BTreeMap<GroupId, u32> {
     let mut rounds = BTreeMap::new();
-    for set in rounds_of(run).iter().filter(|s| matches!(s.purpose, Purpose::Work | Purpose::Find)) {
+    let rounds_done = rounds_of(run);
+    let sets = rounds_done.iter().map(|r| &r.entry.set);
+    for set in sets.filter(|s| matches!(s.purpose, Purpose::Work | Purpose::Find)) {
         if let Some(group) = catalogue.place(&set.variant).and_then(|p| p.variant.group.clone()) {
             *rounds.entry(group).or_insert(0) += 1;
         }
@@ -229,11 +268,12 @@ fn evidence(set: &SetDone) -> Option<Reach> {
 }
 
 /// Sets round by round: of two sides the one with fewer reps to failure.
-fn rounds_of(run: &Run) -> Vec<SetDone> {
-    let mut rounds: Vec<SetDone> = Vec::new();
+fn rounds_of(run: &Run) -> Vec<Round<'_>> {
+    let mut rounds: Vec<Round<'_>> = Vec::new();
     for entry in &run.sets {
         let set = &entry.set;
         let other = rounds.iter_mut().find(|r| {
+            let r = &r.entry.set;
             set.side.is_some()
                 && r.side.is_some()
                 && r.side != set.side
@@ -244,7 +284,7 @@ fn rounds_of(run: &Run) -> Vec<SetDone> {
         match other {
             Some(other) => {
                 // A side without evidence leaves the round to the other one.
-                let weaker = match (evidence(other), evidence(set)) {
+                let weaker = match (evidence(&other.entry.set), evidence(set)) {
                     (Some(a), Some(b)) => {
                         b.total() < a.total()
                             || (b.total() <= a.total() && matches!(b, Reach::Exactly { .. }))
@@ -252,11 +292,12 @@ fn rounds_of(run: &Run) -> Vec<SetDone> {
                     (None, Some(_)) => true,
                     (Some(_) | None, None) => false,
                 };
+                other.others.push(if weaker { other.entry.record } else { entry.record });
                 if weaker {
-                    *other = set.clone();
+                    other.entry = entry;
                 }
             }
-            None => rounds.push(set.clone()),
+            None => rounds.push(Round { entry, others: Vec::new() }),
         }
     }
     rounds

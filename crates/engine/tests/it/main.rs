@@ -18,4 +18,5 @@ mod settings_properties;
 mod story;
 mod symptom_table;
 mod symptoms;
+mod trace;
 mod watch;
