@@ -132,7 +132,7 @@ pub fn figure(report: &Report) -> String {
         line(&|r| r.oracle)
     );
     svg += &format!(
-        "<text x=\"{LEFT}\" y=\"{:.1}\" fill=\"#1F4F46\">line: half of the clients are lower; band: eight in ten</text><text x=\"{:.1}\" y=\"{:.1}\" text-anchor=\"end\" fill=\"#8A5A10\">dashed: an oracle that knows their strength</text>\n</svg>\n",
+        "<text x=\"{LEFT}\" y=\"{:.1}\" fill=\"#1F4F46\">line: median; band: eight clients in ten</text><text x=\"{:.1}\" y=\"{:.1}\" text-anchor=\"end\" fill=\"#8A5A10\">dashed: an oracle</text>\n</svg>\n",
         TOP - 8.0,
         WIDTH - RIGHT,
         TOP - 8.0
