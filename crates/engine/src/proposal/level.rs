@@ -164,7 +164,9 @@ pub fn level_today(
                 .number("percent", libm::round(100.0 - share * 100.0));
             let mut pick = plain(standing, vec![reason]);
             pick.level = pick.level.min(standing);
-            pick.cap = cap_of(case, last.as_ref(), share);
+            // Lighter than nothing is nothing: no option with a load in its place.
+            let nothing = last.as_ref().is_some_and(|(_, load)| matches!(load, Load::Nothing));
+            pick.cap = cap_of(case, last.as_ref(), share).or(nothing.then_some(Kg(0.0)));
             pick.bottom_only = true;
             pick
         }
