@@ -169,15 +169,21 @@ impl<'a> Ground<'a> {
     #[must_use]
     pub fn effort(&self) -> Option<&'a EffortRule> {
         let (name, week) = match self.stage {
-            // Undated, the later and stricter rule is taken.
-            StageOn::Pregnant { age, .. } => (StageName::Pregnant, age.map_or(28, |a| a.weeks)),
-            StageOn::Postpartum { age, .. } => (StageName::Postpartum, age.weeks),
-            StageOn::AfterLoss { age } => (StageName::AfterLoss, age.weeks),
-            StageOn::Neither => (StageName::Neither, 0),
+            StageOn::Pregnant { .. } => (StageName::Pregnant, self.week_or("effort_week")),
+            StageOn::Postpartum { age, .. } => (StageName::Postpartum, f64::from(age.weeks)),
+            StageOn::AfterLoss { age } => (StageName::AfterLoss, f64::from(age.weeks)),
+            StageOn::Neither => (StageName::Neither, 0.0),
         };
         self.rules.effort().iter().find(|e| {
-            e.stage == name && e.from_week <= week && e.before_week.is_none_or(|before| week < before)
+            e.stage == name
+                && f64::from(e.from_week) <= week
+                && e.before_week.is_none_or(|before| week < f64::from(before))
         })
+    }
+
+    /// Weeks of pregnancy, or what stands for them while she is not dated.
+    fn week_or(&self, undated: &str) -> f64 {
+        self.stage.weeks_pregnant().map_or_else(|| self.rules.number("stage.undated", undated), f64::from)
     }
 
     /// Why a variant is not open today; `None` if it is.
@@ -205,9 +211,9 @@ impl<'a> Ground<'a> {
                 return Some(Bar::LoadByStage);
             }
         }
-        if let Some(week) = self.stage.weeks_pregnant().or(self.stage.is_pregnant().then_some(40))
+        if self.stage.is_pregnant()
             && v.position == Position::Supine
-            && f64::from(week) >= self.rules.number("position.supine", "from_week")
+            && self.week_or("position_week") >= self.rules.number("position.supine", "from_week")
         {
             return Some(Bar::PositionByStage(v.position));
         }

@@ -53,7 +53,7 @@ class Choice:
             return levels[0], 0
         level = nearest(levels, standing)
         above = [l for l in levels if l > level]
-        if level != standing or not above or not self.due():
+        if level != standing or not above or not self.due(level):
             return level, 0
         if self.start_holds(self.variant_at(above[0])):
             return above[0], 0
@@ -74,13 +74,14 @@ class Choice:
         coach = self.grounds.coach_variant(self.override)
         return here.get(coach) or next(iter(here.values()))
 
-    def due(self):
-        """Two exposures running of one variant at the top with a rep more than the target, at the ready mark or the heaviest."""
+    def due(self, level):
+        """Two exposures running of one variant, no easier than this level, at the top with a rep more than the target, at
+        the ready mark or the heaviest."""
         last = self.exposures[-k.UP_EXPOSURES :]
         if len(last) < k.UP_EXPOSURES or any(e.variant is not last[0].variant for e in last):
             return False
         variant = last[0].variant
-        if not self.grounds.is_open(last[-1].level, variant, self.slot):
+        if last[-1].level < level or not self.grounds.is_open(last[-1].level, variant, self.slot):
             return False
         # The target of then or of today, whichever asks for more.
         return all(

@@ -16,7 +16,7 @@ pub struct Effort {
     pub floor: f64,
     /// Sets.
     pub sets: u8,
-    /// True if alpha binds the reps, too (pregnant, and the first 12 weeks after a birth or loss).
+    /// True if alpha binds the reps, too (pregnant, and the first weeks after a birth or loss).
     pub careful: bool,
     /// What moved it.
     pub reasons: Vec<Reason>,
@@ -107,11 +107,13 @@ pub fn effort(
     }
     let mut floor = (target - rules.number("load.target", "floor_below_target")).max(0.0).max(least_floor);
     if ground.stage.is_pregnant() {
-        floor = floor.max(1.0);
+        floor = floor.max(rules.number("effort.careful", "pregnant_floor"));
     }
     let careful = match ground.stage {
         StageOn::Pregnant { .. } => true,
-        StageOn::Postpartum { age, .. } | StageOn::AfterLoss { age } => age.weeks < 12,
+        StageOn::Postpartum { age, .. } | StageOn::AfterLoss { age } => {
+            f64::from(age.weeks) < rules.number("effort.careful", "weeks_after")
+        }
         StageOn::Neither => false,
     };
     Effort { target, floor, sets, careful, reasons }

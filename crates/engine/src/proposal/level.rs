@@ -25,11 +25,15 @@ pub struct LevelPick {
 }
 
 /// Exposures running of the same variant, as many as the rule asks for, at the top of the range with target + 1 in reserve, at
-/// the ready mark or at the heaviest that her kit makes.
+/// the ready mark or at the heaviest that her kit makes. An option easier than the level she stands on says nothing
+/// of the one above it.
 #[must_use]
-pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_>]) -> bool {
+pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_>], level: u8) -> bool {
     let Some(latest) = state.exposures.last() else { return false };
-    let Some(place) = open.iter().find(|p| p.variant.id == latest.variant) else { return false };
+    let Some(place) = open.iter().find(|p| p.variant.id == latest.variant && p.level >= usize::from(level))
+    else {
+        return false;
+    };
     let over = case.ground.rules.number("level.up", "over_target");
     let good = |e: &Exposure| {
         let timed = matches!(e.range, Amount::Seconds { .. });
@@ -96,7 +100,7 @@ pub fn level_today(
         Course::Usual => {
             let level = nearest(standing);
             if level == standing
-                && ready_for_more(case, state, open)
+                && ready_for_more(case, state, open, level)
                 && let Some(next) = above(level)
             {
                 let start_fits = variant_at(open, next, Some(state), coach_variant, None)

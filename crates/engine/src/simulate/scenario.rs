@@ -184,6 +184,13 @@ pub fn scenarios() -> Vec<Scenario> {
             ..loop_alone.clone()
         },
         Scenario {
+            name: "habit-known",
+            about: "newcomers-close-start, with each one's habit of saying too few taken off: what learning it could bring at best",
+            habits: Habits { bias: (0.0, 0.0), ..Habits::published(false) },
+            start: StartWith::Coach(0.15),
+            ..loop_alone.clone()
+        },
+        Scenario {
             name: "hips",
             about: "the loop on a hinge, where the engine steps by feel since hips bear more than is held; here they do not",
             slots: vec![reps("hinge", 8, 12, 3, alone)],

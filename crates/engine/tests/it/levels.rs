@@ -300,6 +300,22 @@ fn at_the_lowest_level_a_drop_holds_and_the_restart_is_a_fifth_lighter() {
 }
 
 #[test]
+fn a_restart_lighter_than_no_load_stays_without_one() {
+    let mut s = Story::new();
+    s.programme(vec![slot("overhead-press", 8, 12, 3)], 2);
+    s.session_of("overhead-press", 10, left(3));
+    assert_eq!(s.next("overhead-press").variant.as_str(), "overhead-press-seated-reach");
+    s.trains().does("overhead-press", 10, left(3)).marks("overhead-press", symptom("heaviness", None));
+    s.ends().settled().days(2);
+    assert!(s.rests("overhead-press"), "nothing is easier: it waits for the coach");
+    // Weights come into the house meanwhile, and the level has an option with one of them.
+    s.owns(dumbbells(&[2.0, 4.0])).hold_answered(HoldAnswer::RestartLighter);
+    let next = s.next("overhead-press");
+    assert!(s.reasons("overhead-press").contains(&R::RestartLighter));
+    assert_eq!((next.level, s.external(&next)), (0, 0.0), "{}", next.variant);
+}
+
+#[test]
 fn two_answers_to_one_hold_do_not_go_round_for_ever() {
     let mut s = Story::new();
     s.owns(dumbbells(&[4.0, 6.0, 8.0, 10.0])).programme(vec![slot("hinge", 8, 12, 3)], 2);

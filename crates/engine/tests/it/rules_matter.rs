@@ -77,6 +77,12 @@ const TABLE: &[(Tale, &[Other])] = &[
     (tale::two_pelvic_floor_marks, &[("symptom.pelvic-floor-twice", "marks", 3.0)]),
     (tale::a_pain_without_a_number, &[("symptom.left-out", "pain", 6.0)]),
     (tale::flat_on_the_back_at_22_weeks, &[("position.supine", "from_week", 24.0)]),
+    (tale::a_wide_estimate_thirteen_weeks_after_a_birth, &[("effort.careful", "weeks_after", 14.0)]),
+    (tale::in_week_15_of_a_pregnancy, &[("effort.careful", "pregnant_floor", 2.0)]),
+    (
+        tale::pregnant_and_not_dated,
+        &[("stage.undated", "effort_week", 27.0), ("stage.undated", "position_week", 19.0)],
+    ),
     (tale::impact_at_13_weeks, &[("impact.wait", "from_week", 14.0)]),
     (tale::tired, &[("today.tired", "more_reserve", 3.0)]),
     (tale::unwell, &[("today.unwell", "more_reserve", 4.0), ("today.unwell", "sets", 2.0)]),

@@ -216,6 +216,28 @@ pub fn a_wide_estimate(rules: RulePack) -> String {
     proposed(&s)
 }
 
+pub fn a_wide_estimate_thirteen_weeks_after_a_birth(rules: RulePack) -> String {
+    let mut s = Story::by(rules);
+    s.birth_weeks_ago(13, BirthMode::Vaginal)
+        .owns(dumbbells(&[8.0]))
+        .programme(vec![slot("hinge", 8, 12, 3)], 2)
+        .starts_at("hinge", 1, Some(one(8.0)));
+    s.trains().does("hinge", 11, left(4)).ends().settled().days(2);
+    proposed(&s)
+}
+
+pub fn in_week_15_of_a_pregnancy(rules: RulePack) -> String {
+    let mut s = Story::by(rules);
+    s.weeks_pregnant(15);
+    proposed(&s)
+}
+
+pub fn pregnant_and_not_dated(rules: RulePack) -> String {
+    let mut s = Story::by(rules);
+    s.pregnant_undated().programme(vec![slot("bridge", 8, 12, 3)], 2);
+    proposed(&s)
+}
+
 pub fn twelve_weeks_after_a_birth(rules: RulePack) -> String {
     let mut s = Story::by(rules);
     s.birth_weeks_ago(12, BirthMode::Vaginal)

@@ -171,6 +171,26 @@ fn a_second_pelvic_floor_mark_leaves_the_rest_unloaded_lying_or_seated() {
 }
 
 #[test]
+fn a_session_unloaded_by_a_symptom_elsewhere_moves_no_level_of_the_rest() {
+    let mut s = client();
+    let before = level(&s, "chest-press");
+    // Twice running: it must not look as if she chose the easier option.
+    for _ in 0..2 {
+        s.trains().does("squat", 8, left(3)).marks("squat", symptom("heaviness", None));
+        s.does("row", 8, left(3)).marks("row", symptom("leak-effort", None));
+        assert_eq!(s.plan("chest-press").variant.as_str(), "chest-press-palms");
+        s.does_all("chest-press", 12, left(5)).ends().settled().days(2);
+        assert_eq!(
+            level(&s, "chest-press"),
+            before,
+            "{:?} {:?}",
+            s.next("chest-press"),
+            s.reasons("chest-press")
+        );
+    }
+}
+
+#[test]
 fn two_marks_that_are_not_of_the_pelvic_floor_leave_the_rest_as_it_is() {
     let mut s = client();
     s.trains().does("squat", 8, left(3)).marks("squat", symptom("girdle-pain", Some(A::Pain(2))));
