@@ -4,7 +4,7 @@
 // A bench stands with the tests and unwraps as they do; it has nothing to document.
 #![allow(clippy::unwrap_used, missing_docs, dead_code)]
 
-#[path = "../tests/it/story.rs"]
+#[path = "../tests/it/story/mod.rs"]
 mod story;
 
 use criterion::{Criterion, criterion_group, criterion_main};

@@ -1,5 +1,7 @@
 //! What to train next: gate, then level, then load, each with its reasons (DESIGN 5.3 to 5.6).
 
+mod bench;
+mod coach;
 mod effort;
 mod level;
 mod load;
@@ -8,9 +10,10 @@ mod settings;
 mod today;
 mod types;
 
+pub use bench::{Bench, Inputs};
 pub use effort::Effort;
 pub use level::ready_for_more;
 pub use load::{LoadCase, Pick};
-pub use session::{Bench, Inputs, next_session};
+pub use session::next_session;
 pub use today::{SetPlan, Turn};
 pub use types::{Gate, Offer, Outcome, Prescription, Proposal, SessionProposal, Target};

@@ -1,148 +1,20 @@
 //! The next session, slot by slot: gate, then level, then load, with reasons at each step.
 
+use super::bench::Bench;
 use super::effort::{Effort, effort};
 use super::level::{LevelPick, level_today, variant_at};
 use super::load::{LoadCase, Pick};
 use super::types::{Gate, Offer, Outcome, Prescription, Proposal, SessionProposal};
-use crate::catalogue::{Catalogue, Ladder, Place};
-use crate::ground::Ground;
-use crate::history::{History, Run};
-use crate::ids::{GroupId, RunId};
+use crate::catalogue::{Ladder, Place};
+use crate::history::History;
+use crate::ids::GroupId;
 use crate::programme::{Amount, Block, PlanSession, Programme, Slot, Start};
 use crate::reason::{Fact, Reason, ReasonCode, Reasons};
-use crate::record::{Purpose, Readiness};
-use crate::rules::{RulePack, Scope};
-use crate::state::{Frame, Hold, State, working_rounds};
-use crate::strength::Constants;
-use crate::units::Kg;
-use chrono::NaiveDate;
+use crate::record::Purpose;
+use crate::state::working_rounds;
 use std::collections::BTreeMap;
 
-/// All that a proposal is made from. The same inputs give the same proposal, bit for bit.
-#[derive(Clone, Copy, Debug)]
-pub struct Inputs<'a> {
-    /// What happened.
-    pub history: &'a History,
-    /// The programme.
-    pub programme: &'a Programme,
-    /// The coach's starts that came with the plan.
-    pub starts: &'a [Start],
-    /// Catalogue.
-    pub catalogue: &'a Catalogue,
-    /// The rule pack that is built in. On a bench it is the one that is in force on the day.
-    pub rules: &'a RulePack,
-    /// The local day.
-    pub day: NaiveDate,
-    /// The run that is to begin, once its check-in is written.
-    pub run: Option<RunId>,
-}
-
-/// Everything worked out once for a session.
-#[derive(Debug)]
-pub struct Bench<'a> {
-    /// The inputs.
-    pub inputs: Inputs<'a>,
-    /// The coach's starts, of plan and overrides, later ones last.
-    pub starts: Vec<Start>,
-    /// Where she stands.
-    pub state: State,
-    /// What is allowed today.
-    pub ground: Ground<'a>,
-    /// Constants of the filter.
-    pub k: Constants,
-    /// Body mass, or the assumed one.
-    pub body: Kg,
-}
-
-impl<'a> Bench<'a> {
-    /// Folds the history and lays the ground for a day.
-    #[must_use]
-    pub fn of(inputs: Inputs<'a>) -> Self {
-        let frame = Frame {
-            catalogue: inputs.catalogue,
-            rules: inputs.rules,
-            starts: inputs.starts,
-            day: inputs.day,
-        };
-        Self::with(inputs, State::of(inputs.history, frame))
-    }
-
-    /// Lays the ground for a day with a state that is folded already, from the same inputs.
-    #[must_use]
-    pub fn with(inputs: Inputs<'a>, state: State) -> Self {
-        // What the coach set before a birth or a loss is of before it.
-        let overrides = inputs.history.overrides.iter();
-        let later = overrides.filter(|o| !state.is_before_fresh(o.at.date_naive()));
-        let starts: Vec<Start> =
-            inputs.starts.iter().cloned().chain(later.map(|o| o.what.0.clone())).collect();
-        let ground = Ground::of(inputs.history, inputs.catalogue, inputs.rules, inputs.day, None);
-        let inputs = Inputs { rules: ground.rules, ..inputs };
-        // Frozen for a session, also where none was known when it began.
-        let run = inputs.run.and_then(|id| inputs.history.run(id));
-        let body = match run {
-            Some(run) => run.body_mass,
-            None => inputs.history.masses.last().map(|m| m.what),
-        }
-        .unwrap_or(Kg(inputs.rules.number("strength.body", "assumed_kg")));
-        Self { starts, state, ground, k: Constants::of(inputs.rules), body, inputs }
-    }
-
-    /// The run in hand.
-    #[must_use]
-    pub fn run(&self) -> Option<&'a Run> {
-        self.inputs.run.and_then(|id| self.inputs.history.run(id))
-    }
-
-    /// Whether she trains at all.
-    #[must_use]
-    pub fn gate(&self) -> Gate {
-        let rules = self.inputs.rules;
-        if let Some(red) = self.state.open_reds().next() {
-            let reason = Reason::new(rules, ReasonCode::RedWaits, "symptom.red")
-                .with("symptom", Fact::Symptom(red.symptom.clone()))
-                .with("day", Fact::Day(red.at.date_naive()));
-            return Gate::Closed { by: Some(red.record), reasons: self.with_settings(Reasons::of(reason)) };
-        }
-        if let Some(hold) = self.state.open_holds().find(|h| h.scope == Scope::All) {
-            let reasons = self.with_settings(Reasons::of(self.hold_reason(hold)));
-            return Gate::Closed { by: Some(hold.record), reasons };
-        }
-        Gate::Open
-    }
-
-    fn hold_reason(&self, hold: &Hold) -> Reason {
-        let rule = format!("symptom.{}", hold.symptom);
-        let reason = Reason::new(self.inputs.rules, ReasonCode::HoldWaits, &rule)
-            .with("symptom", Fact::Symptom(hold.symptom.clone()))
-            .with("day", Fact::Day(hold.at.date_naive()));
-        match &hold.ladder {
-            Some(ladder) => reason.with("ladder", Fact::Ladder(ladder.clone())),
-            None => reason,
-        }
-    }
-
-    /// Readiness said before the run in hand.
-    #[must_use]
-    pub fn readiness(&self) -> Option<Readiness> {
-        self.run().and_then(|r| r.check_in.as_ref()).map(|c| c.readiness)
-    }
-
-    /// What the coach set on a ladder after the last exposure of it, with her note.
-    fn fresh_override(&self, ladder: &Ladder) -> Option<(&'a Start, &'a str)> {
-        let last = self.state.ladders.get(&ladder.id).and_then(|l| l.exposures.last()).map(|e| e.run);
-        let since = last.and_then(|run| self.inputs.history.run(run)).map(|r| r.started);
-        self.inputs
-            .history
-            .overrides
-            .iter()
-            .rfind(|o| {
-                o.what.0.ladder == ladder.id
-                    && since.is_none_or(|s| o.at > s)
-                    && !self.state.is_before_fresh(o.at.date_naive())
-            })
-            .map(|o| (&o.what.0, o.what.1.as_str()))
-    }
-
+impl Bench<'_> {
     /// Proposes one session.
     #[must_use]
     pub fn propose(&self, session: &PlanSession) -> SessionProposal {
@@ -187,16 +59,6 @@ impl<'a> Bench<'a> {
         let none_yet = self.state.ladders.get(&slot.ladder).is_none_or(|l| l.exposures.is_empty());
         let fresh = none_yet && self.state.fresh.is_some() && self.ground.stage.weeks_after().is_some();
         effort(&self.ground, block, &slot.dose, ladder.pattern, self.readiness(), fresh)
-    }
-
-    fn coach_variant<'s>(
-        &'s self,
-        ladder: &Ladder,
-        fresh: Option<(&'s Start, &'s str)>,
-    ) -> Option<&'s crate::ids::VariantId> {
-        fresh
-            .and_then(|(s, _)| s.variant.as_ref())
-            .or_else(|| self.starts.iter().rfind(|s| s.ladder == ladder.id)?.variant.as_ref())
     }
 
     /// Where a level has nothing light enough, the nearest below that has.
@@ -361,37 +223,6 @@ impl<'a> Bench<'a> {
             coach_load,
             ..*base
         }
-    }
-
-    fn coach_level(&self, ladder: &Ladder, fresh: Option<(&Start, &str)>) -> Option<(u8, Reason)> {
-        let reason = |level: u8, note: &str| {
-            Reason::new(self.inputs.rules, ReasonCode::CoachSet, "coach.set")
-                .with("ladder", Fact::Ladder(ladder.id.clone()))
-                .with("note", Fact::Words(note.to_owned()))
-                .number("level", f64::from(level) + 1.0)
-        };
-        if let Some((start, note)) = fresh
-            && let Some(level) = self.level_of(start)
-        {
-            return Some((level, reason(level, note)));
-        }
-        let untouched = self.state.ladders.get(&ladder.id).is_none_or(|l| l.level.is_none());
-        if untouched {
-            let start = self.starts.iter().rfind(|s| s.ladder == ladder.id)?;
-            let level = self.level_of(start)?;
-            let reason = Reason::new(self.inputs.rules, ReasonCode::CoachStart, "level.start")
-                .with("ladder", Fact::Ladder(ladder.id.clone()))
-                .number("level", f64::from(level) + 1.0);
-            return Some((level, reason));
-        }
-        None
-    }
-
-    fn level_of(&self, start: &Start) -> Option<u8> {
-        start.level.or_else(|| {
-            let place = self.inputs.catalogue.place(start.variant.as_ref()?)?;
-            u8::try_from(place.level).ok()
-        })
     }
 
     /// Why the options of a ladder are closed: of all of them the first reason of each kind.

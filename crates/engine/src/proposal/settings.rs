@@ -1,6 +1,6 @@
 //! Says of a reason when the rule behind it is as the coach set it.
 
-use super::session::Bench;
+use super::bench::Bench;
 use super::today::Turn;
 use crate::ids::RuleId;
 use crate::reason::{Fact, Reason, ReasonCode, Reasons};

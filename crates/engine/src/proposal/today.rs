@@ -1,9 +1,9 @@
 //! What to do for the set in hand: the proposal as shown, changed by what has happened since.
 
+use super::bench::Bench;
 use super::effort::Effort;
 use super::level::variant_at;
 use super::load::{LoadCase, Pick};
-use super::session::Bench;
 use super::types::{Offer, Prescription, Target};
 use crate::catalogue::{Place, Region};
 use crate::history::SetEntry;

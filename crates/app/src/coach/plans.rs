@@ -1,0 +1,80 @@
+//! Plan files: what goes out to a client.
+
+use super::client_name;
+use crate::error::{AppError, Refusal};
+use crate::files::{put, slug};
+use crate::profile::Profile;
+use crate::views::WrittenView;
+use chrono::{DateTime, FixedOffset};
+use newel_engine::ids::PersonId;
+use newel_engine::record::Payload;
+use newel_exchange::PlanDocument;
+use newel_store::{Action, hash_of};
+use std::path::{Path, PathBuf};
+
+impl Profile {
+    /// The next plan file for a client, not yet written: her programme, and all that the coach recorded
+    /// about her.
+    pub(crate) fn plan_document(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        person: PersonId,
+    ) -> Result<PlanDocument, AppError> {
+        self.coach_only()?;
+        let known = self.client(person)?;
+        let given = self.given(person)?;
+        let programme =
+            given.or_else(|| known.plan.as_ref().map(|p| p.programme.clone())).ok_or(Refusal::NoPlan)?;
+        let sent = known.records.iter().filter_map(|r| match &r.payload {
+            Payload::PlanSent { sequence, .. } => Some(*sequence),
+            _ => None,
+        });
+        let in_force = known.plan.as_ref().map_or(0, |p| p.sequence);
+        let sequence = sent.max().unwrap_or(0).max(in_force) + 1;
+        Ok(PlanDocument {
+            person,
+            person_name: client_name(&known.history),
+            coach_name: self.name()?,
+            coach_device: self.store.device()?,
+            sequence,
+            made_at: now,
+            programme: Some(programme),
+            starts: known.plan.map(|p| p.starts).unwrap_or_default(),
+            lines: self.store.own_lines(person, &[])?,
+        })
+    }
+
+    /// Writes down that the next plan for a client goes out, and gives its bytes.
+    pub(crate) fn plan_send(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        person: PersonId,
+    ) -> Result<(PlanDocument, Vec<u8>), AppError> {
+        let document = self.plan_document(now, person)?;
+        let bytes = newel_exchange::write_plan(&document)?;
+        let (plan, sequence) = (hash_of(&String::from_utf8_lossy(&bytes)), document.sequence);
+        self.write(Action::SendPlan, now, person, vec![Payload::PlanSent { plan, sequence }])?;
+        Ok((document, bytes))
+    }
+
+    /// Writes a plan file for a client: her programme, and all that the coach recorded about her.
+    ///
+    /// # Errors
+    /// When there is no such client or programme, or the disk refuses.
+    pub fn plan_write(
+        &mut self,
+        folder: &Path,
+        path: Option<PathBuf>,
+        now: DateTime<FixedOffset>,
+        person: PersonId,
+    ) -> Result<WrittenView, AppError> {
+        let document = self.plan_document(now, person)?;
+        let (name, sequence) = (document.person_name.clone(), document.sequence);
+        let bytes = newel_exchange::write_plan(&document)?;
+        let path = path.unwrap_or_else(|| folder.join(format!("{}-plan-{sequence}.newel.json", slug(&name))));
+        let written = put(&path, &bytes, document.lines.len())?;
+        let hash = hash_of(&String::from_utf8_lossy(&bytes));
+        self.write(Action::SendPlan, now, person, vec![Payload::PlanSent { plan: hash, sequence }])?;
+        Ok(written)
+    }
+}

@@ -1,0 +1,125 @@
+//! All that a proposal is made from, worked out once for a session; and whether she trains at all.
+
+use super::types::Gate;
+use crate::catalogue::Catalogue;
+use crate::ground::Ground;
+use crate::history::{History, Run};
+use crate::ids::RunId;
+use crate::programme::{Programme, Start};
+use crate::reason::{Fact, Reason, ReasonCode, Reasons};
+use crate::record::Readiness;
+use crate::rules::{RulePack, Scope};
+use crate::state::{Frame, Hold, State};
+use crate::strength::Constants;
+use crate::units::Kg;
+use chrono::NaiveDate;
+
+/// All that a proposal is made from. The same inputs give the same proposal, bit for bit.
+#[derive(Clone, Copy, Debug)]
+pub struct Inputs<'a> {
+    /// What happened.
+    pub history: &'a History,
+    /// The programme.
+    pub programme: &'a Programme,
+    /// The coach's starts that came with the plan.
+    pub starts: &'a [Start],
+    /// Catalogue.
+    pub catalogue: &'a Catalogue,
+    /// The rule pack that is built in. On a bench it is the one that is in force on the day.
+    pub rules: &'a RulePack,
+    /// The local day.
+    pub day: NaiveDate,
+    /// The run that is to begin, once its check-in is written.
+    pub run: Option<RunId>,
+}
+
+/// Everything worked out once for a session.
+#[derive(Debug)]
+pub struct Bench<'a> {
+    /// The inputs.
+    pub inputs: Inputs<'a>,
+    /// The coach's starts, of plan and overrides, later ones last.
+    pub starts: Vec<Start>,
+    /// Where she stands.
+    pub state: State,
+    /// What is allowed today.
+    pub ground: Ground<'a>,
+    /// Constants of the filter.
+    pub k: Constants,
+    /// Body mass, or the assumed one.
+    pub body: Kg,
+}
+
+impl<'a> Bench<'a> {
+    /// Folds the history and lays the ground for a day.
+    #[must_use]
+    pub fn of(inputs: Inputs<'a>) -> Self {
+        let frame = Frame {
+            catalogue: inputs.catalogue,
+            rules: inputs.rules,
+            starts: inputs.starts,
+            day: inputs.day,
+        };
+        Self::with(inputs, State::of(inputs.history, frame))
+    }
+
+    /// Lays the ground for a day with a state that is folded already, from the same inputs.
+    #[must_use]
+    pub fn with(inputs: Inputs<'a>, state: State) -> Self {
+        // What the coach set before a birth or a loss is of before it.
+        let overrides = inputs.history.overrides.iter();
+        let later = overrides.filter(|o| !state.is_before_fresh(o.at.date_naive()));
+        let starts: Vec<Start> =
+            inputs.starts.iter().cloned().chain(later.map(|o| o.what.0.clone())).collect();
+        let ground = Ground::of(inputs.history, inputs.catalogue, inputs.rules, inputs.day, None);
+        let inputs = Inputs { rules: ground.rules, ..inputs };
+        // Frozen for a session, also where none was known when it began.
+        let run = inputs.run.and_then(|id| inputs.history.run(id));
+        let body = match run {
+            Some(run) => run.body_mass,
+            None => inputs.history.masses.last().map(|m| m.what),
+        }
+        .unwrap_or(Kg(inputs.rules.number("strength.body", "assumed_kg")));
+        Self { starts, state, ground, k: Constants::of(inputs.rules), body, inputs }
+    }
+
+    /// The run in hand.
+    #[must_use]
+    pub fn run(&self) -> Option<&'a Run> {
+        self.inputs.run.and_then(|id| self.inputs.history.run(id))
+    }
+
+    /// Whether she trains at all.
+    #[must_use]
+    pub fn gate(&self) -> Gate {
+        let rules = self.inputs.rules;
+        if let Some(red) = self.state.open_reds().next() {
+            let reason = Reason::new(rules, ReasonCode::RedWaits, "symptom.red")
+                .with("symptom", Fact::Symptom(red.symptom.clone()))
+                .with("day", Fact::Day(red.at.date_naive()));
+            return Gate::Closed { by: Some(red.record), reasons: self.with_settings(Reasons::of(reason)) };
+        }
+        if let Some(hold) = self.state.open_holds().find(|h| h.scope == Scope::All) {
+            let reasons = self.with_settings(Reasons::of(self.hold_reason(hold)));
+            return Gate::Closed { by: Some(hold.record), reasons };
+        }
+        Gate::Open
+    }
+
+    pub(super) fn hold_reason(&self, hold: &Hold) -> Reason {
+        let rule = format!("symptom.{}", hold.symptom);
+        let reason = Reason::new(self.inputs.rules, ReasonCode::HoldWaits, &rule)
+            .with("symptom", Fact::Symptom(hold.symptom.clone()))
+            .with("day", Fact::Day(hold.at.date_naive()));
+        match &hold.ladder {
+            Some(ladder) => reason.with("ladder", Fact::Ladder(ladder.clone())),
+            None => reason,
+        }
+    }
+
+    /// Readiness said before the run in hand.
+    #[must_use]
+    pub fn readiness(&self) -> Option<Readiness> {
+        self.run().and_then(|r| r.check_in.as_ref()).map(|c| c.readiness)
+    }
+}

@@ -1,0 +1,183 @@
+//! Folding the history run by run, with what was said between runs.
+
+use super::trace::{FreshStart, StrengthStep};
+use super::{Course, Effects, State};
+use crate::catalogue::Catalogue;
+use crate::ground::Ground;
+use crate::history::{History, Run};
+use crate::ids::LadderId;
+use crate::programme::Start;
+use crate::record::HoldAnswer;
+use crate::rules::{PackThen, RulePack, Scope};
+use crate::stage::Stage;
+use crate::strength::Constants;
+use chrono::{DateTime, FixedOffset, NaiveDate};
+use std::collections::BTreeSet;
+
+/// What folding needs beside the history.
+#[derive(Clone, Copy, Debug)]
+pub struct Frame<'a> {
+    /// Catalogue.
+    pub catalogue: &'a Catalogue,
+    /// The rule pack that is built in; each run is judged by the one that was in force at its start.
+    pub rules: &'a RulePack,
+    /// The coach's starts that came with the plan; overrides are taken from the history.
+    pub starts: &'a [Start],
+    /// The local day that the state is wanted for.
+    pub day: NaiveDate,
+}
+
+/// A history folded up to some run.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Fold {
+    pub(super) state: State,
+    /// How many of the stages recorded are entered.
+    pub(super) stages: usize,
+    /// Answers to holds that are taken, by their place.
+    pub(super) answered: BTreeSet<usize>,
+    /// The pack in force at the latest run.
+    pub(super) pack: PackThen,
+    /// What moved strength, where that is asked for.
+    pub(super) trace: Option<Vec<StrengthStep>>,
+}
+
+impl Fold {
+    /// Takes the next run in order.
+    pub(crate) fn take(&mut self, history: &History, run: &Run, frame: Frame<'_>) {
+        self.enter_stages(history, Some(run.started));
+        self.state.take_replies(history, Some(run.started), run.day, &mut self.answered);
+        let k = Constants::of(frame.rules);
+        let rules = self.pack.at(frame.rules, &history.settings, Some(run.started), run.day);
+        self.state.take_run(history, run, Frame { rules, ..frame }, &k, self.trace.as_mut());
+    }
+
+    /// What was said after the last run, up to the day that the state is wanted for.
+    pub(crate) fn finish(mut self, history: &History, frame: Frame<'_>) -> State {
+        self.enter_stages(history, None);
+        self.state.take_replies(history, None, frame.day, &mut self.answered);
+        self.state
+    }
+
+    pub(super) fn enter_stages(&mut self, history: &History, until: Option<DateTime<FixedOffset>>) {
+        while let Some(next) = history.stages.get(self.stages).filter(|s| until.is_none_or(|u| s.at <= u)) {
+            let before = self.stages.checked_sub(1).and_then(|i| history.stages.get(i)).map(|s| &s.what);
+            let ended = if self.trace.is_some() { self.state.groups() } else { Vec::new() };
+            let fresh = self.state.enter_stage(before, &next.what);
+            if let (Some(day), Some(trace)) = (fresh, &mut self.trace) {
+                let (record, at, stage) = (next.record, next.at, next.what.clone());
+                trace.push(StrengthStep::FreshStart(FreshStart { record, at, day, stage, ended }));
+            }
+            self.stages += 1;
+        }
+    }
+}
+
+impl State {
+    /// A birth or a loss closes the load history: every ladder starts anew. Its day, if it did.
+    fn enter_stage(&mut self, before: Option<&Stage>, now: &Stage) -> Option<NaiveDate> {
+        let event = |s: Option<&Stage>| match s {
+            Some(Stage::Postpartum { birth, .. }) => Some(*birth),
+            Some(Stage::AfterLoss { on }) => Some(*on),
+            Some(Stage::Pregnant { .. } | Stage::Neither) | None => None,
+        };
+        let day = event(Some(now))?;
+        // The same birth recorded again, or its date put right by days, is no second one.
+        if event(before).is_some_and(|b| (day - b).num_days().abs() <= 28) {
+            return None;
+        }
+        self.trackers.clear();
+        self.rounds.clear();
+        self.ladders.clear();
+        self.variants.clear();
+        self.held.clear();
+        self.trend.clear();
+        self.fresh = Some(day);
+        self.fresh
+    }
+
+    /// Clearances and answers to holds that were known by `until`. An answer is taken once, in the
+    /// order of writing; one whose hold is not known yet waits for it.
+    fn take_replies(
+        &mut self,
+        history: &History,
+        until: Option<DateTime<FixedOffset>>,
+        day: NaiveDate,
+        answered: &mut BTreeSet<usize>,
+    ) {
+        let known = |at: DateTime<FixedOffset>| until.is_none_or(|u| at <= u);
+        for clearance in history.clearances.iter().filter(|c| known(c.at) && c.what.on <= day) {
+            // A letter of before the sign, or written down before it, says nothing of it.
+            let speaks_of =
+                |at: DateTime<FixedOffset>| at <= clearance.at && at.date_naive() <= clearance.what.on;
+            for red in self.reds.iter_mut().filter(|r| speaks_of(r.at)) {
+                red.cleared = true;
+            }
+            for hold in self
+                .holds
+                .iter_mut()
+                .filter(|h| speaks_of(h.at) && h.answer.is_none() && h.scope != Scope::Ladder)
+            {
+                hold.answer = Some(HoldAnswer::GoOn);
+            }
+        }
+        for (index, reply) in history.hold_replies.iter().enumerate().filter(|(_, r)| known(r.at)) {
+            let mut ladders = Vec::new();
+            if answered.contains(&index) {
+                continue;
+            }
+            // One record may have held more than one thing; the answer is to all of them.
+            for hold in self.holds.iter_mut().filter(|h| h.record == reply.what.hold) {
+                answered.insert(index);
+                hold.answer = Some(reply.what.answer);
+                ladders.extend(hold.ladder.clone());
+            }
+            if reply.what.answer == HoldAnswer::RestartLighter {
+                for ladder in ladders {
+                    self.restart_lighter(ladder);
+                }
+            }
+        }
+    }
+
+    fn restart_lighter(&mut self, ladder: LadderId) {
+        let entry = self.ladders.entry(ladder).or_default();
+        let last = entry.exposures.last().map(|e| (e.variant.clone(), e.load.clone()));
+        let then = match &entry.course {
+            Course::Down { .. } => Some(Box::new(entry.course.clone())),
+            Course::Lighter { then, .. } => then.clone(),
+            Course::Usual => None,
+        };
+        entry.course = Course::Lighter { last, then };
+    }
+
+    fn take_run(
+        &mut self,
+        history: &History,
+        run: &Run,
+        frame: Frame<'_>,
+        k: &Constants,
+        trace: Option<&mut Vec<StrengthStep>>,
+    ) {
+        let ground = Ground::by(history, frame.catalogue, frame.rules, run.day, Some(run.started));
+        let mut effects = Effects::default();
+        self.take_check_in(run, &ground, &mut effects);
+        for mark in &run.marks {
+            self.take_mark(run, mark, &ground, &mut effects);
+        }
+        let starts = self.starts_known(history, frame, run.started);
+        self.take_sets(run, &starts, k, &ground, &effects, trace);
+        self.close_run(run, &ground, &effects);
+        self.take_next_day(run, &ground);
+        self.effects.insert(run.id, effects);
+    }
+
+    /// The coach's starts as they were known at an instant, later ones last.
+    fn starts_known(&self, history: &History, frame: Frame<'_>, at: DateTime<FixedOffset>) -> Vec<Start> {
+        let later = history
+            .overrides
+            .iter()
+            .filter(|o| o.at <= at && !self.is_before_fresh(o.at.date_naive()))
+            .map(|o| o.what.0.clone());
+        frame.starts.iter().cloned().chain(later).collect()
+    }
+}
