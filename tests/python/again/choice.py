@@ -81,6 +81,8 @@ class Choice:
         if len(last) < k.UP_EXPOSURES or any(e.variant is not last[0].variant for e in last):
             return False
         variant = last[0].variant
+        if (self.day - last[-1].day).days >= min(days for days, _ in k.LAY_OFF):
+            return False
         if last[-1].level < level or not self.grounds.is_open(last[-1].level, variant, self.slot):
             return False
         # The target of then or of today, whichever asks for more.

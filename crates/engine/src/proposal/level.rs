@@ -1,6 +1,6 @@
 //! Choosing the level and the variant (DESIGN 5.4).
 
-use super::load::LoadCase;
+use super::load::{LoadCase, days_between};
 use crate::catalogue::{Place, ReadyMark};
 use crate::ids::VariantId;
 use crate::kit::Load;
@@ -26,7 +26,7 @@ pub struct LevelPick {
 
 /// Exposures running of the same variant, as many as the rule asks for, at the top of the range with target + 1 in reserve, at
 /// the ready mark or at the heaviest that her kit makes. An option easier than the level she stands on says nothing
-/// of the one above it.
+/// of the one above it, and after weeks away what was done before them does not either: the load goes down then.
 #[must_use]
 pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_>], level: u8) -> bool {
     let Some(latest) = state.exposures.last() else { return false };
@@ -34,7 +34,10 @@ pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_
     else {
         return false;
     };
-    let over = case.ground.rules.number("level.up", "over_target");
+    if days_between(latest.day, case.ground.day) >= case.number("load.lay-off", "days_1") {
+        return false;
+    }
+    let over = case.number("level.up", "over_target");
     let good = |e: &Exposure| {
         let timed = matches!(e.range, Amount::Seconds { .. });
         // The aim of then or of today, whichever asks for more.

@@ -80,6 +80,22 @@ fn both_exposures_must_be_at_the_mark() {
 }
 
 #[test]
+fn no_level_up_on_the_day_of_a_return_after_weeks_away() {
+    let mut s = bridge();
+    s.session_of("bridge", 12, left(4)).session_of("bridge", 12, left(4));
+    s.days(10);
+    assert_eq!(s.next("bridge").level, 1, "twelve days away");
+    s.days(2);
+    assert_eq!(s.next("bridge").level, 0, "fourteen days away");
+    s.session_of("bridge", 12, left(4));
+    assert_eq!(s.next("bridge").level, 0, "more was meant to be left on that day");
+    s.session_of("bridge", 12, left(4));
+    assert_eq!(s.next("bridge").level, 0);
+    s.session_of("bridge", 12, left(4));
+    assert_eq!(s.next("bridge").level, 1, "back, and as good as before");
+}
+
+#[test]
 fn a_level_up_waits_until_its_start_load_holds() {
     // The pair of the next level is far above what the filter holds for her: more reps instead.
     let mut s = Story::new();

@@ -113,6 +113,6 @@ impl LoadCase<'_> {
     }
 }
 
-fn days_between(from: chrono::NaiveDate, to: chrono::NaiveDate) -> f64 {
+pub(in crate::proposal) fn days_between(from: chrono::NaiveDate, to: chrono::NaiveDate) -> f64 {
     f64::from(i32::try_from((to - from).num_days()).unwrap_or(i32::MAX))
 }

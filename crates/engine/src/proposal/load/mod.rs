@@ -8,6 +8,8 @@ mod finding;
 mod first;
 mod strength;
 
+pub(super) use bounds::days_between;
+
 use crate::catalogue::Place;
 use crate::ground::Ground;
 use crate::history::History;
@@ -81,7 +83,7 @@ impl LoadCase<'_> {
         self.ground.rules
     }
 
-    fn number(&self, rule: &str, name: &str) -> f64 {
+    pub(super) fn number(&self, rule: &str, name: &str) -> f64 {
         self.ground.rules.number(rule, name)
     }
 
