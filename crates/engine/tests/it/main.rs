@@ -21,3 +21,4 @@ mod symptom_table;
 mod symptoms;
 mod trace;
 mod watch;
+mod whys;

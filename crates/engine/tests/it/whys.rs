@@ -1,0 +1,203 @@
+//! The reasons of a load say which way it went, by how much, and what bounded it.
+
+use crate::story::*;
+use newel_engine::kit::Load;
+use newel_engine::proposal::Target;
+use newel_engine::reason::{Fact, Reason, ReasonCode as R};
+use newel_engine::record::{HoldAnswer, Payload};
+use newel_engine::stage::BirthMode;
+
+fn hinge(loads: &[f64], start: Option<Load>) -> Story {
+    let mut s = Story::new();
+    s.owns(dumbbells(loads)).programme(vec![slot("hinge", 8, 12, 3)], 2).starts_at("hinge", 1, start);
+    s
+}
+
+fn reason(s: &Story, slot: &str, code: R) -> Option<Reason> {
+    s.of_slot(slot).reasons.all().iter().find(|r| r.code == code).cloned()
+}
+
+fn number(s: &Story, slot: &str, code: R, name: &str) -> f64 {
+    match reason(s, slot, code).and_then(|r| r.facts.get(name).cloned()) {
+        Some(Fact::Number(n)) => n,
+        other => panic!("{code:?} has no number {name}: {other:?}"),
+    }
+}
+
+/// So many sessions of two sets at one load, two days apart.
+fn lifts(s: &mut Story, times: usize, kg: f64, reps: u16, reserve: u8) {
+    for _ in 0..times {
+        s.trains();
+        for _ in 0..2 {
+            s.does_with("hinge", one(kg), reps, left(reserve));
+        }
+        s.ends().settled().days(2);
+    }
+}
+
+/// Exactly one of the codes for the way a load went.
+fn way(s: &Story) -> R {
+    let ways = [R::LoadUp, R::LoadDown, R::LoadSame, R::BodyOnly];
+    let said: Vec<R> = s.reasons("hinge").into_iter().filter(|c| ways.contains(c)).collect();
+    assert_eq!(said.len(), 1, "{said:?}");
+    said[0]
+}
+
+#[test]
+fn up_down_and_the_same_are_told_apart() {
+    let finely: Vec<f64> = (16..=80).map(|n| f64::from(n) / 4.0).collect();
+    for (reps, reserve, then) in [(12, left(5), R::LoadUp), (5, left(0), R::LoadDown)] {
+        let mut s = hinge(&finely, Some(one(8.0)));
+        s.trains();
+        for _ in 0..2 {
+            s.does_with("hinge", one(8.0), reps, reserve);
+        }
+        s.ends().settled().days(2);
+        assert_eq!(way(&s), then);
+        let next = s.external(&s.next("hinge"));
+        assert_eq!(next > 8.0, then == R::LoadUp, "{next}");
+        assert_eq!(next < 8.0, then == R::LoadDown, "{next}");
+    }
+    let mut s = hinge(&[8.0], Some(one(8.0)));
+    s.session_of("hinge", 10, left(3));
+    assert_eq!(way(&s), R::LoadSame);
+}
+
+#[test]
+fn the_bound_of_a_step_is_named_where_more_would_hold_and_only_there() {
+    let finely: Vec<f64> = (16..=80).map(|n| f64::from(n) / 4.0).collect();
+    let mut s = hinge(&finely, Some(one(8.0)));
+    lifts(&mut s, 4, 8.0, 16, 5);
+    assert_eq!(s.external(&s.next("hinge")), 8.75, "a tenth more, and no further");
+    assert_eq!(number(&s, "hinge", R::StepBound, "percent"), 10.0);
+    for (loads, reps, reserve) in [(vec![8.0], 12, left(5)), (finely, 8, left(2))] {
+        let mut s = hinge(&loads, Some(one(8.0)));
+        s.trains();
+        for _ in 0..2 {
+            s.does_with("hinge", one(8.0), reps, reserve);
+        }
+        s.ends().settled().days(2);
+        assert_eq!(reason(&s, "hinge", R::StepBound), None, "{loads:?}");
+    }
+}
+
+#[test]
+fn a_step_that_is_within_a_tenth_is_no_bigger_step() {
+    // 8 to 8.8 kg is a tenth, and counts as one.
+    let mut s = hinge(&[8.0, 8.8, 20.0], Some(one(8.0)));
+    lifts(&mut s, 4, 8.0, 12, 5);
+    assert_eq!(s.external(&s.next("hinge")), 8.8);
+    assert_eq!(reason(&s, "hinge", R::BigStep), None);
+}
+
+#[test]
+fn weeks_away_are_counted_and_the_share_is_named() {
+    let finely: Vec<f64> = (16..=80).map(|n| f64::from(n) / 4.0).collect();
+    for (days, percent, most) in [(14, 90.0, 9.0), (28, 80.0, 8.0)] {
+        let mut s = hinge(&finely, Some(one(10.0)));
+        lifts(&mut s, 3, 10.0, 12, 5);
+        s.trains();
+        for _ in 0..2 {
+            s.does_with("hinge", one(10.0), 12, left(5));
+        }
+        s.ends().days(days);
+        assert_eq!(number(&s, "hinge", R::LayOff, "days"), f64::from(i32::try_from(days).unwrap()));
+        assert_eq!(number(&s, "hinge", R::LayOff, "percent"), percent);
+        assert_eq!(reason(&s, "hinge", R::StepBound), None, "one bound is enough");
+        assert_eq!(s.external(&s.next("hinge")), most, "the bound itself is a load she owns, and is taken");
+    }
+}
+
+#[test]
+fn away_with_the_lightest_in_hand_she_begins_at_the_bottom_with_more_left() {
+    let mut s = hinge(&[8.0], Some(one(8.0)));
+    s.session_of("hinge", 12, left(5));
+    s.days(14);
+    let next = s.next("hinge");
+    assert_eq!((s.external(&next), next.target, next.reserve), (8.0, Target::Reps(8), Some(4.0)));
+}
+
+#[test]
+fn the_gap_of_a_kit_says_whether_anything_is_heavier() {
+    for (loads, heavier) in [(vec![8.0, 30.0], 1.0), (vec![8.0], 0.0)] {
+        let mut s = hinge(&loads, Some(one(8.0)));
+        for _ in 0..4 {
+            s.session_of("hinge", 11, left(5));
+        }
+        s.trains();
+        for _ in 0..2 {
+            s.does_with("hinge", one(8.0), 12, left(6));
+        }
+        s.ends().settled().days(2);
+        if reason(&s, "hinge", R::KitGap).is_some() {
+            assert_eq!(number(&s, "hinge", R::KitGap, "heavier"), heavier);
+            assert_eq!(number(&s, "hinge", R::KitGap, "more"), 4.0);
+        } else {
+            assert_eq!(s.next("hinge").level, 2, "at the heaviest of her kit the level goes up instead");
+        }
+    }
+}
+
+#[test]
+fn nothing_light_enough_is_said() {
+    let mut s = hinge(&[12.0, 14.0], Some(one(12.0)));
+    s.programme.sessions[0].blocks[0].slots[0].levels =
+        Some(newel_engine::programme::LevelSpan { low: 1, high: 3 });
+    lifts(&mut s, 1, 12.0, 4, 0);
+    assert_eq!(s.external(&s.next("hinge")), 12.0, "{:?}", s.reasons("hinge"));
+    assert!(s.reasons("hinge").contains(&R::NothingLighter), "{:?}", s.next("hinge"));
+    let mut s = hinge(&[12.0, 14.0], Some(one(12.0)));
+    lifts(&mut s, 3, 12.0, 11, 4);
+    assert!(!s.reasons("hinge").contains(&R::NothingLighter));
+}
+
+#[test]
+fn a_start_of_another_make_or_for_another_variant_tells_nothing() {
+    assert_eq!(hinge_start(Some(pair(8.0)), &[]), (4.0, R::StartLightest));
+    assert_eq!(hinge_start(Some(one(f64::NAN)), &[]), (4.0, R::StartLightest));
+    let answer = |variant: &str, load: Load| Payload::TenReps { variant: variant.into(), load };
+    assert_eq!(hinge_start(None, &[answer("squat-goblet", one(8.0))]), (4.0, R::StartLightest));
+    assert_eq!(hinge_start(None, &[answer("hinge-one-dumbbell", pair(8.0))]), (4.0, R::StartLightest));
+    assert_eq!(hinge_start(None, &[answer("hinge-one-dumbbell", one(-8.0))]), (4.0, R::StartLightest));
+    assert_eq!(hinge_start(None, &[answer("hinge-one-dumbbell", one(8.0))]), (8.0, R::StartAnswer));
+}
+
+fn hinge_start(coach: Option<Load>, answers: &[Payload]) -> (f64, R) {
+    let mut s = hinge(&[4.0, 6.0, 8.0], coach);
+    for answer in answers {
+        s.says(answer.clone());
+    }
+    let starts = [R::StartLightest, R::StartCoach, R::StartAnswer, R::StartGroup];
+    let said: Vec<R> = s.reasons("hinge").into_iter().filter(|c| starts.contains(c)).collect();
+    assert_eq!(said.len(), 1, "{said:?}");
+    (s.external(&s.next("hinge")), said[0])
+}
+
+#[test]
+fn an_answer_from_before_a_birth_is_no_start_after_it() {
+    let mut s = hinge(&[4.0, 6.0, 8.0], None);
+    s.says(Payload::TenReps { variant: "hinge-one-dumbbell".into(), load: one(8.0) });
+    s.days(200).birth_weeks_ago(20, BirthMode::Vaginal);
+    assert_eq!(s.external(&s.next("hinge")), 4.0);
+    s.says(Payload::TenReps { variant: "hinge-one-dumbbell".into(), load: one(6.0) });
+    assert_eq!(s.external(&s.next("hinge")), 6.0, "one from after it is");
+}
+
+#[test]
+fn a_cap_that_is_a_load_of_the_kit_is_taken_itself() {
+    // Restarted a fifth lighter: 8 of 10 kg, and 8 kg is in the house.
+    let mut s = Story::new();
+    s.owns(dumbbells(&[4.0, 6.0, 8.0, 10.0])).programme(vec![slot("hinge", 8, 12, 3)], 2).starts_at(
+        "hinge",
+        1,
+        Some(one(10.0)),
+    );
+    s.programme.sessions[0].blocks[0].slots[0].levels =
+        Some(newel_engine::programme::LevelSpan { low: 1, high: 3 });
+    lifts(&mut s, 3, 10.0, 11, 5);
+    s.trains();
+    s.does_with("hinge", one(10.0), 11, left(5)).marks("hinge", symptom("heaviness", None));
+    s.ends().settled().days(2).hold_answered(HoldAnswer::RestartLighter);
+    let next = s.next("hinge");
+    assert_eq!((s.external(&next), next.target), (8.0, Target::Reps(8)));
+}
