@@ -4,8 +4,8 @@
     python3 tests/python/mutants.py crates/engine/src/strength.rs crates/engine/src/proposal/load/*.rs
 
 The list of changes is that of cargo-mutants. That tool builds every test of the package for each change; this builds the two
-that tell the engine's stories, in a work tree of its own under target/. Results are
-appended to target/mutants.jsonl, and a change that stands there already is not tried again, so a long run can be stopped.
+that tell the engine's stories, in a work tree of its own under target/. Results are appended to
+target/mutants.jsonl, and a change that stands there already is not tried again, so a long run can be stopped.
 Prints what survived. A few of a hundred are no faults: `>` for `>=` between floats that never meet, say.
 """
 
