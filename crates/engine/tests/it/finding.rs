@@ -31,14 +31,14 @@ fn held_now(s: &Story, slot: &str) -> f64 {
 fn while_every_answer_is_five_or_more_finding_goes_on_from_session_to_session() {
     let mut s = blind(&[4.0, 6.0, 9.0, 13.0, 19.0, 28.0]);
     s.trains().does("hinge", 12, plenty()).does("hinge", 12, plenty()).does("hinge", 12, plenty());
-    assert_eq!(held_now_or_last(&s), 9.0, "two steps on the first day");
+    assert_eq!(last_held(&s), 9.0, "two steps on the first day");
     s.ends().settled().days(3);
     assert_eq!(s.external(&s.next("hinge")), 9.0, "and on from there");
     assert!(s.reasons("hinge").contains(&R::StillFinding));
     s.trains();
     assert_eq!(s.plan("hinge").purpose, Purpose::Find);
     s.does("hinge", 12, plenty()).does("hinge", 12, plenty()).does("hinge", 12, plenty());
-    assert_eq!(held_now_or_last(&s), 19.0);
+    assert_eq!(last_held(&s), 19.0);
     s.ends().settled().days(3);
     // One answer that is a number, and her load is found.
     s.trains().does("hinge", 9, left(3)).does_all("hinge", 9, left(3)).ends().settled().days(3);
@@ -46,7 +46,7 @@ fn while_every_answer_is_five_or_more_finding_goes_on_from_session_to_session() 
 }
 
 /// The external load of the last set done.
-fn held_now_or_last(s: &Story) -> f64 {
+fn last_held(s: &Story) -> f64 {
     let history = newel_engine::history::History::of(&s.records);
     let run = history.runs.last().unwrap();
     let set = &run.sets.last().unwrap().set;
@@ -122,7 +122,7 @@ fn a_new_variant_of_a_known_group_starts_at_nine_tenths_of_what_was_held() {
     for _ in 0..3 {
         s.session_of("hinge", 10, left(4));
     }
-    let held = held_now_or_last(&s);
+    let held = last_held(&s);
     s.overridden("hinge", Some(2), None);
     let next = s.next("hinge");
     assert_eq!(next.variant.as_str(), "hinge-two-dumbbells");
@@ -133,7 +133,6 @@ fn a_new_variant_of_a_known_group_starts_at_nine_tenths_of_what_was_held() {
         start > 0.9 * held - 2.0,
         "a pair moves by 2 kg, and {start} kg is more than that below {held} kg"
     );
-    // What a symptom took down does not become a start by this way.
     let mut fresh = Story::new();
     fresh.owns(dumbbells(&loads)).programme(vec![slot("hinge", 8, 12, 3)], 2).starts_at("hinge", 2, None);
     assert_eq!(fresh.external(&fresh.next("hinge")), 8.0, "of an unknown group the lightest pair");
