@@ -49,6 +49,7 @@ reason-level-up = Step { $level }: the step below went well { $exposures } times
 reason-level-down-load = No load in your kit fits { $variant } today, so the step below.
 reason-level-down-symptom = { $symptom }: an easier step from here. Up again after { $exposures } sessions without symptoms, each with a settled next morning.
 reason-stay-down = { $clean } of { $exposures } sessions without symptoms and with a settled next morning since “{ $symptom }”. This step until then.
+reason-after-symptom = The first time since a symptom: no more than last time.
 reason-back-up = { $exposures } sessions without symptoms, each with a settled next morning: step { $level } again, with at most { $percent } % of the load then.
 reason-cue-change = { $symptom } last time: change breath, range or position first.
 # Week 0 means that no week is known or none applies.

@@ -9,6 +9,7 @@ use crate::error::{AppError, Refusal};
 use crate::newel::Books;
 use crate::profile::{Known, Plan, Profile};
 use crate::views::Role;
+use chrono::NaiveDate;
 use newel_engine::history::History;
 use newel_engine::ids::PersonId;
 use newel_engine::programme::Programme;
@@ -66,7 +67,13 @@ impl Profile {
             return Err(Refusal::NoSuchThing.into());
         }
         if known.plan.is_none() {
-            known.plan = given.map(|programme| Plan { coach, sequence: 0, programme, starts: Vec::new() });
+            known.plan = given.map(|programme| Plan {
+                coach,
+                sequence: 0,
+                programme,
+                starts: Vec::new(),
+                made: NaiveDate::MIN,
+            });
         }
         Ok(known)
     }

@@ -3,10 +3,12 @@
 //! Invariants: the clock is an argument of every use case; a use case either does all that it says or
 //! changes nothing; no SQL and no window here.
 
+mod checked;
 pub mod coach;
 pub mod demo;
 pub mod error;
 pub mod files;
+mod marks;
 pub mod newel;
 pub mod outside;
 pub mod path;

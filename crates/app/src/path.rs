@@ -219,7 +219,7 @@ fn session_log(known: &Known, run: &Run) -> SessionLogView {
                 Some(MarkLogView {
                     mark: m.record,
                     ladder: m.ladder.clone(),
-                    symptom: m.symptoms.last()?.clone(),
+                    symptom: m.symptoms.last()?.what.clone(),
                     round: m.round.map(|r| r + 1),
                 })
             })

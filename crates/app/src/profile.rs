@@ -47,6 +47,8 @@ pub struct Plan {
     pub programme: Programme,
     /// The coach's starts.
     pub starts: Vec<Start>,
+    /// The local day on which it was made.
+    pub made: NaiveDate,
 }
 
 impl Known {
@@ -68,6 +70,12 @@ impl Known {
         Self { history: History::of(&records), records, plan }
     }
 
+    /// The coach's starts that came with the plan, with the local day on which it was made.
+    #[must_use]
+    pub fn starts(&self) -> (&[Start], Option<NaiveDate>) {
+        self.plan.as_ref().map_or((&[], None), |p| (&p.starts, Some(p.made)))
+    }
+
     /// The engine over it, on a day; `None` without a plan.
     #[must_use]
     pub fn bench<'a>(&'a self, books: &'a Books, day: NaiveDate, run: Option<RunId>) -> Option<Bench<'a>> {
@@ -76,6 +84,7 @@ impl Known {
             history: &self.history,
             programme: &plan.programme,
             starts: &plan.starts,
+            starts_of: Some(plan.made),
             catalogue: &books.catalogue,
             rules: &books.rules,
             day,
@@ -100,6 +109,7 @@ pub fn plan_in(records: &[Record]) -> Option<Plan> {
                 sequence: document.sequence,
                 programme: document.programme?,
                 starts: document.starts,
+                made: document.made_at.date_naive(),
             })
         })
         .max_by_key(|plan| plan.sequence)

@@ -24,10 +24,9 @@ pub struct Strength {
 pub fn strength(books: &Books, plan: &Path, log: &Path) -> Result<Strength, AppError> {
     let (name, known) = known_from(books, plan, log)?;
     let plan = known.plan.as_ref();
-    let starts = plan.map_or(&[][..], |p| &p.starts);
     Ok(Strength {
         name,
         programme: plan.map(|p| p.programme.title.clone()),
-        trace: StrengthTrace::of(&known.history, &books.catalogue, &books.rules, starts),
+        trace: StrengthTrace::of(&known.history, &books.catalogue, &books.rules, known.starts()),
     })
 }

@@ -1,20 +1,19 @@
 //! Train: check-in, a session set by set, its end.
 
+use crate::checked::{checked_load, checked_set, checked_symptoms};
 use crate::error::{AppError, Refusal};
 use crate::newel::Books;
 use crate::profile::{Known, Profile, inputs_hash, versions};
 use crate::train_view;
-use crate::views::{CorrectionForm, FinishForm, MarkedView, SetForm, TrainView};
+use crate::views::{CorrectionForm, FinishForm, SetForm, TrainView};
 use chrono::{DateTime, Duration, FixedOffset};
-use newel_engine::flow::{Flow, StepState, left_out_when_short};
+use newel_engine::flow::{Flow, left_out_when_short};
 use newel_engine::history::Run;
-use newel_engine::ids::{RecordId, RunId, SlotId, VariantId};
+use newel_engine::ids::{RunId, SlotId, VariantId};
 use newel_engine::kit::Load;
 use newel_engine::programme::{Block, PlanSession, Slot};
 use newel_engine::proposal::{Gate, Target, Turn, next_session};
-use newel_engine::record::{
-    NextDay, Payload, Purpose, Readiness, Record, Reserve, SetDone, SkipWhy, Symptom, SymptomAmount,
-};
+use newel_engine::record::{Payload, Purpose, Readiness, SetDone, SkipWhy, Symptom};
 use newel_store::Action;
 use uuid::Uuid;
 
@@ -42,19 +41,6 @@ pub(crate) fn slot_of<'s>(
     slot: &SlotId,
 ) -> Result<(&'s Block, &'s Slot), AppError> {
     session.slot(slot).ok_or_else(|| Refusal::NoSuchThing.into())
-}
-
-fn checked_symptom(symptom: Symptom) -> Result<Symptom, AppError> {
-    let long = |s: &Option<String>| s.as_ref().is_some_and(|t| t.chars().count() > 2000);
-    let pain = matches!(symptom.amount, Some(SymptomAmount::Pain(n)) if n > 10);
-    if long(&symptom.words) || long(&symptom.place) || pain {
-        return Err(Refusal::OutOfRange.into());
-    }
-    Ok(symptom)
-}
-
-fn checked_symptoms(list: Vec<Symptom>) -> Result<Vec<Symptom>, AppError> {
-    list.into_iter().map(checked_symptom).collect()
 }
 
 impl Profile {
@@ -93,17 +79,21 @@ impl Profile {
     ) -> Result<(), AppError> {
         let symptoms = checked_symptoms(symptoms)?;
         let day = now.date_naive();
+        let books = self.books();
         let known = self.own()?;
-        if known.plan.is_none() {
-            return Err(Refusal::NoPlan.into());
-        }
+        let closed = known.bench(&books, day, None).ok_or(Refusal::NoPlan)?.gate() != Gate::Open;
         let open = open_run(known, now);
         if open.is_some_and(|r| r.planned.is_some()) {
             // Begun already: a second tap changes nothing.
             return Ok(());
         }
-        // A check-in that was cut off before its session began is put right and not repeated.
-        let unfinished = open.and_then(|r| Some((r.id, r.check_in.as_ref()?.record)));
+        if closed && symptoms.is_empty() {
+            // Her card says why, and what opens it again.
+            return Ok(());
+        }
+        // A check-in that was cut off before its session began is put right and not repeated. One that closed training
+        // stands as it is: what she says beside it is another.
+        let unfinished = open.filter(|_| !closed).and_then(|r| Some((r.id, r.check_in.as_ref()?.record)));
         let run = unfinished.map_or(new_run, |(run, _)| run);
         let check_in = Payload::CheckIn { run, readiness, symptoms };
         let payload = match unfinished {
@@ -115,7 +105,6 @@ impl Profile {
         };
         self.write_own(Action::CheckIn, now, vec![payload])?;
 
-        let books = self.books();
         let person = self.person();
         let streams = self.known_streams(person)?;
         let lines = self.store.lines(person)?;
@@ -146,24 +135,7 @@ impl Profile {
         Ok(())
     }
 
-    /// Answers the next-day question.
-    ///
-    /// # Errors
-    /// When there is no such session.
-    pub fn next_day_answer(
-        &mut self,
-        now: DateTime<FixedOffset>,
-        run: RunId,
-        answer: NextDay,
-        symptoms: Vec<Symptom>,
-    ) -> Result<TrainView, AppError> {
-        let symptoms = checked_symptoms(symptoms)?;
-        self.own()?.history.run(run).ok_or(Refusal::NoSuchThing)?;
-        self.write_own(Action::AnswerNextDay, now, vec![Payload::NextDayAnswer { run, answer, symptoms }])?;
-        self.train_view(now)
-    }
-
-    fn with_flow<T>(
+    pub(crate) fn with_flow<T>(
         &mut self,
         run: RunId,
         work: impl FnOnce(&Books, &Known, &Run, &PlanSession, &newel_engine::proposal::Bench<'_>, &Flow) -> T,
@@ -259,38 +231,6 @@ impl Profile {
         self.train_view(now)
     }
 
-    /// Takes back a set or a mark: not meant.
-    ///
-    /// # Errors
-    /// When there is no such record, or it is a red flag that was confirmed.
-    pub fn record_withdraw(
-        &mut self,
-        now: DateTime<FixedOffset>,
-        record: RecordId,
-    ) -> Result<TrainView, AppError> {
-        let known = self.own()?;
-        let target = known.records.iter().find(|r| r.id == record).ok_or(Refusal::NoSuchThing)?;
-        if matches!(target.payload, Payload::SymptomMark { .. } | Payload::CheckIn { .. }) {
-            let ended = newel_engine::history::resolve::run_of(&target.payload)
-                .and_then(|run| known.history.run(run))
-                .is_some_and(|r| r.ended.is_some());
-            if ended && self.is_red(record)? {
-                return Err(Refusal::Confirmed.into());
-            }
-        }
-        self.write_own(Action::Withdraw, now, vec![Payload::Withdrawal { target: record }])?;
-        self.train_view(now)
-    }
-
-    fn is_red(&mut self, record: RecordId) -> Result<bool, AppError> {
-        let books = self.books();
-        let known = self.own()?;
-        let day = known.history.runs.last().map(|r| r.day).unwrap_or_default();
-        Ok(known
-            .bench(&books, day, None)
-            .is_some_and(|b| b.state.reds.iter().any(|red| red.record == record)))
-    }
-
     /// Leaves out what is left of a slot's round.
     ///
     /// # Errors
@@ -372,84 +312,6 @@ impl Profile {
         self.train_view(now)
     }
 
-    /// Marks a symptom with one tap. The mark is on the disk before anything is asked.
-    ///
-    /// # Errors
-    /// When no session is open.
-    pub fn mark(
-        &mut self,
-        now: DateTime<FixedOffset>,
-        run: RunId,
-        at_rest: bool,
-    ) -> Result<MarkedView, AppError> {
-        let payload = self.with_flow(run, |books, _, entry, _, _, flow| {
-            // At rest the mark belongs to the ladder just done, else to the set in hand.
-            let last = entry.sets.last().map(|e| {
-                (
-                    Some(e.set.slot.clone()),
-                    Some(e.set.ladder.clone()),
-                    Some(e.set.variant.clone()),
-                    Some(e.set.round),
-                )
-            });
-            let hand = flow.now.and_then(|i| {
-                let step = flow.steps.get(i).filter(|s| s.state == StepState::Now)?;
-                let plan = flow.plan(i)?;
-                let ladder = books.catalogue.place(&plan.variant).map(|p| p.ladder.id.clone());
-                Some((Some(step.slot.clone()), ladder, Some(plan.variant.clone()), Some(step.round)))
-            });
-            let place = if at_rest { last.or(hand) } else { hand.or(last) };
-            let (slot, ladder, variant, round) = place.unwrap_or((None, None, None, None));
-            Payload::SymptomMark {
-                run: Some(run),
-                slot,
-                ladder,
-                variant,
-                round,
-                at_rest,
-                symptom: Symptom { kind: None, amount: None, place: None, words: None },
-            }
-        })?;
-        let change = self.write_own(Action::MarkSymptom, now, vec![payload])?;
-        let record = change.records.first().map(|r| r.id).ok_or(AppError::Internal)?;
-        self.marked(now, record)
-    }
-
-    /// Says what a mark was: kind, how much, where. Each saying is a correction in the log.
-    ///
-    /// # Errors
-    /// When there is no such mark or it was taken back.
-    pub fn mark_say(
-        &mut self,
-        now: DateTime<FixedOffset>,
-        mark: RecordId,
-        symptom: Symptom,
-    ) -> Result<MarkedView, AppError> {
-        let symptom = checked_symptom(symptom)?;
-        let known = self.own()?;
-        let record: &Record = known.records.iter().find(|r| r.id == mark).ok_or(Refusal::NoSuchThing)?;
-        let Payload::SymptomMark { run, slot, ladder, variant, round, at_rest, .. } = record.payload.clone()
-        else {
-            return Err(Refusal::NoSuchThing.into());
-        };
-        let instead = Payload::SymptomMark { run, slot, ladder, variant, round, at_rest, symptom };
-        let target = self.latest_of(self.person(), mark)?;
-        self.write_own(
-            Action::DescribeSymptom,
-            now,
-            vec![Payload::Correction { target, instead: Box::new(instead) }],
-        )?;
-        self.marked(now, mark)
-    }
-
-    fn marked(&mut self, now: DateTime<FixedOffset>, record: RecordId) -> Result<MarkedView, AppError> {
-        let train = self.train_view(now)?;
-        let books = self.books();
-        let known = self.own()?;
-        let mark = train_view::mark_of(known, &books, record, now).ok_or(Refusal::NoSuchThing)?;
-        Ok(MarkedView { mark, train })
-    }
-
     /// Ends a session.
     ///
     /// # Errors
@@ -502,36 +364,4 @@ impl Profile {
         self.write_own(Action::SetUpProfile, now, vec![Payload::Profile(who)])?;
         self.train_view(now)
     }
-}
-
-fn checked_load(load: &Load) -> Result<(), AppError> {
-    let fits = match load {
-        Load::Nothing => true,
-        Load::One { weight } | Load::Pair { weight } => weight.is_plausible(),
-        Load::Barbell { bar, plates } => {
-            bar.is_plausible() && plates.len() <= 16 && plates.iter().all(|p| p.is_plausible())
-        }
-        Load::Bands { bands } | Load::Assist { bands } => {
-            bands.len() <= 4
-                && bands.iter().all(|b| b.at_100.0.is_finite() && b.at_100.0 > 0.0 && b.at_200.0.is_finite())
-        }
-    };
-    if fits { Ok(()) } else { Err(Refusal::OutOfRange.into()) }
-}
-
-fn checked_set(
-    reps: u16,
-    seconds: Option<u16>,
-    reserve: Option<Reserve>,
-    load: &Load,
-) -> Result<(), AppError> {
-    let reserve_fits = match reserve {
-        None => true,
-        Some(Reserve::Exactly(n)) => n <= 4,
-        Some(Reserve::AtLeast(n)) => n == 5,
-    };
-    if reps > 200 || seconds.is_some_and(|s| s > 1800) || !reserve_fits {
-        return Err(Refusal::OutOfRange.into());
-    }
-    checked_load(load)
 }

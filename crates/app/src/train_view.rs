@@ -109,8 +109,12 @@ fn next_day(known: &Known, today: chrono::NaiveDate) -> Option<NextDayView> {
     if run.next_day.is_some() || !(1..=NEXT_DAY_DAYS).contains(&days) {
         return None;
     }
-    let marked =
-        run.marks.iter().filter(|m| !m.taken_back).filter_map(|m| m.symptoms.last()?.kind.clone()).collect();
+    let marked = run
+        .marks
+        .iter()
+        .filter(|m| !m.taken_back)
+        .filter_map(|m| m.symptoms.last()?.what.kind.clone())
+        .collect();
     Some(NextDayView { run: run.id, day: run.day, marked })
 }
 
@@ -370,7 +374,7 @@ fn mark_view(bench: &Bench<'_>, session: Option<&PlanSession>, run: &Run, mark: 
         .symptoms
         .last()
         .or(mark.confirmed.last())
-        .cloned()
+        .map(|said| said.what.clone())
         .unwrap_or(newel_engine::record::Symptom { kind: None, amount: None, place: None, words: None });
     MarkView {
         mark: mark.record,

@@ -43,8 +43,8 @@ pub fn watch(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<Wa
 #[must_use]
 pub fn watch_of(books: &Books, known: &Known, on: NaiveDate) -> Watch {
     let plan = known.plan.as_ref();
-    let starts = plan.map_or(&[][..], |p| &p.starts);
-    let frame = Frame { catalogue: &books.catalogue, rules: &books.rules, starts, day: on };
+    let (starts, starts_of) = known.starts();
+    let frame = Frame { catalogue: &books.catalogue, rules: &books.rules, starts, starts_of, day: on };
     let state = State::of(&known.history, frame);
     Watch::of(&Watched {
         history: &known.history,

@@ -13,7 +13,7 @@ use newel_engine::kit::{Dumbbell, Kit};
 use newel_engine::programme::Start;
 use newel_engine::proposal::Outcome;
 use newel_engine::reason::ReasonCode;
-use newel_engine::record::{HoldAnswer, NextDay, Readiness, Reserve, Symptom, SymptomAmount};
+use newel_engine::record::{HoldAnswer, NextDay, Payload, Readiness, Reserve, Symptom, SymptomAmount};
 use newel_engine::rules::Class;
 use newel_engine::stage::Stage;
 use newel_engine::units::Weight;
@@ -394,4 +394,56 @@ fn the_short_version_keeps_the_first_round_and_pausing_loses_nothing() {
         session(&short).steps.iter().filter(|s| matches!(s.state, StepState::Now | StepState::Ahead)).count();
     assert!(left > 0 && left < all, "{left} of {all} are left");
     assert_eq!(work(&short).round, 1);
+}
+
+#[test]
+fn what_closed_training_is_not_talked_down_by_checking_in_again() {
+    let mut home = home();
+    let now = at("2026-03-02T09:00:00+01:00");
+    let client = home.client.profile().unwrap();
+    let said = vec![felt("chest-pain")];
+    let view = client.session_begin(now, Readiness::Usual, said).unwrap();
+    assert!(matches!(view.state, TrainState::Closed(_)));
+    // A second tap from a screen that is behind, with nothing named this time.
+    let again = client.session_begin(now + Duration::minutes(2), Readiness::Usual, Vec::new()).unwrap();
+    assert!(matches!(again.state, TrainState::Closed(_)), "{:?}", again.state);
+    // What she names beside it is kept, and opens nothing.
+    let more = vec![felt("leak-effort")];
+    let again = client.session_begin(now + Duration::minutes(3), Readiness::Usual, more).unwrap();
+    assert!(matches!(again.state, TrainState::Closed(_)));
+    let kept = client.own().unwrap().history.runs.iter().filter(|r| r.check_in.is_some()).count();
+    assert_eq!(kept, 2);
+}
+
+#[test]
+fn only_what_she_did_or_felt_in_training_is_taken_back() {
+    let mut home = home();
+    let now = at("2026-03-02T09:00:00+01:00");
+    let client = home.client.profile().unwrap();
+    let view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+    let run = session(&view).run;
+    client.set_log(now + Duration::minutes(1), as_planned(&view)).unwrap();
+    let records = client.own().unwrap().records.clone();
+    let refused = |client: &mut newel_app::profile::Profile, id| {
+        matches!(
+            client.record_withdraw(now + Duration::minutes(2), id),
+            Err(AppError::Refused(Refusal::NoSuchThing))
+        )
+    };
+    let mut others = 0;
+    for record in &records {
+        let training = matches!(record.payload, Payload::SetDone(_) | Payload::CheckIn { .. });
+        if !training {
+            assert!(refused(client, record.id), "{:?}", record.payload);
+            others += 1;
+        }
+    }
+    assert!(others >= 3, "{others}");
+    let set = records.iter().find(|r| matches!(r.payload, Payload::SetDone(_))).unwrap().id;
+    client.record_withdraw(now + Duration::minutes(3), set).unwrap();
+    // A red flag that stood for a day is sealed, though its session was never ended.
+    let mark = client.mark(now + Duration::minutes(4), run, true).unwrap().mark.mark;
+    client.mark_say(now + Duration::minutes(4), mark, felt("chest-pain")).unwrap();
+    let next_day = now + Duration::hours(25);
+    assert!(matches!(client.record_withdraw(next_day, mark), Err(AppError::Refused(Refusal::Confirmed))));
 }

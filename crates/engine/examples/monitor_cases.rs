@@ -117,7 +117,7 @@ fn series(
     }
     let on = first + Days::new(SPAN) + Days::new(u64::from(number % 7));
     let history = History::of(&records);
-    let state = State::of(&history, Frame { catalogue, rules, starts: &[], day: on });
+    let state = State::of(&history, Frame { catalogue, rules, starts: &[], starts_of: None, day: on });
     let watch = Watch::of(&Watched {
         history: &history,
         state: &state,

@@ -133,7 +133,7 @@ pub enum Caution {
     Wrist,
     /// Watch the midline for doming.
     Midline,
-    /// Hanging from above.
+    /// Hands above the head: pressing, reaching or hanging.
     Overhead,
     /// Feet leave the floor and land.
     Impact,

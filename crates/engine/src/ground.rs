@@ -8,8 +8,12 @@ use crate::programme::LevelSpan;
 use crate::reason::{Fact, Reason, ReasonCode};
 use crate::record::RestrictionKind;
 use crate::rules::{EffortRule, RulePack, StageName};
-use crate::stage::{BirthMode, StageOn};
+use crate::stage::{BirthMode, Stage, StageOn};
 use chrono::{DateTime, FixedOffset, NaiveDate};
+use std::collections::BTreeSet;
+
+/// So many weights of one barbell at the most; no home comes near, and a kit from a file may name anything.
+const MOST_LOADS: usize = 4096;
 
 /// The ground that a proposal stands on.
 #[derive(Clone, Debug)]
@@ -120,18 +124,20 @@ impl<'a> Ground<'a> {
                 .last()
                 .map(|i| i.at)
         };
-        let birth = match recorded {
-            Some(crate::stage::Stage::Postpartum { birth, mode, severe_tear }) => {
-                let asks = *severe_tear || *mode == BirthMode::Caesarean;
-                asks.then_some(*birth)
-            }
-            Some(
-                crate::stage::Stage::Pregnant { .. }
-                | crate::stage::Stage::AfterLoss { .. }
-                | crate::stage::Stage::Neither,
-            )
-            | None => None,
-        };
+        // A birth that asks for a clearance asks for it until there is one; only a new pregnancy ends that.
+        let birth = history
+            .stages
+            .iter()
+            .rev()
+            .filter(|s| known(s.at))
+            .take_while(|s| !matches!(s.what, Stage::Pregnant { .. }))
+            .find_map(|s| match s.what {
+                Stage::Postpartum { birth, mode, severe_tear } => {
+                    Some((severe_tear || mode == BirthMode::Caesarean).then_some(birth))
+                }
+                Stage::Pregnant { .. } | Stage::AfterLoss { .. } | Stage::Neither => None,
+            })
+            .flatten();
         let clearance_waits = if birth.is_some_and(|b| !cleared_since(b)) {
             Some(ClearanceFor::Birth)
         } else {
@@ -338,19 +344,23 @@ impl<'a> Ground<'a> {
         if !barbell.bar.is_plausible() {
             return Vec::new();
         }
-        let plates: Vec<_> = barbell.plates.iter().filter(|p| p.weight.is_plausible()).take(8).collect();
-        // Every choice of the pairs she has: at most 2^8.
-        (0u32..1 << plates.len())
-            .map(|bits| Load::Barbell {
-                bar: barbell.bar,
-                plates: plates
-                    .iter()
-                    .enumerate()
-                    .filter(|(i, _)| bits >> i & 1 == 1)
-                    .map(|(_, p)| p.weight)
-                    .collect(),
-            })
-            .collect()
+        // Every weight that the pairs she has add up to, each once: with the pairs that come first in her kit.
+        let grams = |kg: f64| libm::round(kg * 1000.0) as i64;
+        let mut made: Vec<(Load, i64)> =
+            vec![(Load::Barbell { bar: barbell.bar, plates: Vec::new() }, grams(barbell.bar.kg().0))];
+        let mut known: BTreeSet<i64> = made.iter().map(|(_, g)| *g).collect();
+        for pair in barbell.plates.iter().filter(|p| p.weight.is_plausible()) {
+            for n in 0..made.len() {
+                let (Load::Barbell { bar, plates }, total) = &made[n] else { continue };
+                let plates: Vec<_> = plates.iter().copied().chain([pair.weight]).collect();
+                let total = total + 2 * grams(pair.weight.kg().0);
+                let load = Load::Barbell { bar: *bar, plates };
+                if made.len() < MOST_LOADS && known.insert(total) {
+                    made.push((load, total));
+                }
+            }
+        }
+        made.into_iter().map(|(load, _)| load).collect()
     }
 
     fn band_sets(&self) -> Vec<Vec<crate::kit::Band>> {
@@ -375,25 +385,30 @@ fn given_up(
     if !stage.is_pregnant() {
         return Vec::new();
     }
-    // A due date that was put right is the same pregnancy.
+    // A due date that was put right is the same pregnancy, and so is one that a slip ended in between; a birth or a loss
+    // ends it.
     let since = history
         .stages
         .iter()
         .rev()
         .filter(|s| known(s.at))
-        .take_while(|s| matches!(s.what, crate::stage::Stage::Pregnant { .. }))
+        .take_while(|s| !matches!(s.what, Stage::Postpartum { .. } | Stage::AfterLoss { .. }))
+        .filter(|s| matches!(s.what, Stage::Pregnant { .. }))
         .last()
         .map(|s| s.at);
     let mut found: Vec<(Position, SymptomId)> = Vec::new();
-    let marks = history.runs.iter().flat_map(|r| r.marks.iter().map(|m| (m.at, &m.symptoms)));
-    let check_ins = history.runs.iter().filter_map(|r| r.check_in.as_ref().map(|c| (r.started, &c.symptoms)));
-    for (_, symptoms) in marks.chain(check_ins).filter(|(at, _)| known(*at) && since.is_none_or(|s| *at >= s))
-    {
-        for kind in symptoms.iter().filter_map(|s| s.kind.as_ref()) {
-            if let Some(position) = rules.symptom(kind).and_then(|k| k.gives_up)
-                && !found.iter().any(|(p, _)| *p == position)
-            {
-                found.push((position, kind.clone()));
+    for run in &history.runs {
+        let marks = run.marks.iter().map(|m| (m.at, &m.symptoms));
+        let check_in = run.check_in.iter().map(|c| (run.started, &c.symptoms));
+        let next_day = run.next_day.iter().map(|n| (n.at, &n.symptoms));
+        let told = marks.chain(check_in).chain(next_day);
+        for (_, symptoms) in told.filter(|(at, _)| known(*at) && since.is_none_or(|s| *at >= s)) {
+            for kind in symptoms.iter().filter_map(|s| s.what.kind.as_ref()) {
+                if let Some(position) = rules.symptom(kind).and_then(|k| k.gives_up)
+                    && !found.iter().any(|(p, _)| *p == position)
+                {
+                    found.push((position, kind.clone()));
+                }
             }
         }
     }

@@ -29,6 +29,7 @@ pub struct Ledger<'a> {
     catalogue: &'a Catalogue,
     rules: &'a RulePack,
     starts: Vec<Start>,
+    starts_of: Option<NaiveDate>,
     history: History,
     settled: Settled,
     /// Records of the open runs and of what came after the settled ones.
@@ -47,13 +48,20 @@ struct Settled {
 }
 
 impl<'a> Ledger<'a> {
-    /// A ledger of records in any order; the coach's `starts` are those that came with the plan.
+    /// A ledger of records in any order; the coach's `starts` are those that came with the plan, with the local day on
+    /// which it was made.
     #[must_use]
-    pub fn of(catalogue: &'a Catalogue, rules: &'a RulePack, starts: &[Start], records: &[Record]) -> Self {
+    pub fn of(
+        catalogue: &'a Catalogue,
+        rules: &'a RulePack,
+        (starts, starts_of): (&[Start], Option<NaiveDate>),
+        records: &[Record],
+    ) -> Self {
         let mut ledger = Self {
             catalogue,
             rules,
             starts: starts.to_vec(),
+            starts_of,
             history: History::default(),
             settled: Settled::default(),
             tail: Vec::new(),
@@ -116,6 +124,7 @@ impl<'a> Ledger<'a> {
             history: &self.history,
             programme,
             starts: &self.starts,
+            starts_of: self.starts_of,
             catalogue: self.catalogue,
             rules: self.rules,
             day,
@@ -125,7 +134,13 @@ impl<'a> Ledger<'a> {
     }
 
     fn frame(&self, day: NaiveDate) -> Frame<'_> {
-        Frame { catalogue: self.catalogue, rules: self.rules, starts: &self.starts, day }
+        Frame {
+            catalogue: self.catalogue,
+            rules: self.rules,
+            starts: &self.starts,
+            starts_of: self.starts_of,
+            day,
+        }
     }
 
     fn settled_runs(&self) -> usize {
@@ -171,8 +186,13 @@ impl<'a> Ledger<'a> {
         self.settled.records.extend(closed.into_iter().map(|(record, _)| record));
         self.tail = open.into_iter().map(|(record, _)| record).collect();
         // The day of a frame is looked at only when a fold is finished.
-        let frame =
-            Frame { catalogue: self.catalogue, rules: self.rules, starts: &self.starts, day: NaiveDate::MIN };
+        let frame = Frame {
+            catalogue: self.catalogue,
+            rules: self.rules,
+            starts: &self.starts,
+            starts_of: self.starts_of,
+            day: NaiveDate::MIN,
+        };
         for run in &self.history.runs[first..upto] {
             self.settled.fold.take(&self.history, run, frame);
         }

@@ -76,6 +76,8 @@ codes! {
     LevelDownSymptom = "level-down-symptom",
     /// Stays a level down until the exposures without symptoms are done.
     StayDown = "stay-down",
+    /// The first time since a symptom: no more than last time.
+    AfterSymptom = "after-symptom",
     /// Up again after a symptom, lighter than then.
     BackUp = "back-up",
     /// A breath, range or position cue after a symptom.

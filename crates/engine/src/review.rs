@@ -134,7 +134,7 @@ fn symptoms(bench: &Bench<'_>, found: &mut Vec<Finding>) {
                 entry.0 += 1;
                 entry.1 = run.day;
             }
-            for words in mark.symptoms.iter().filter_map(|s| s.words.as_ref()) {
+            for words in mark.symptoms.iter().filter_map(|s| s.what.words.as_ref()) {
                 found.push(
                     finding("own-words", Urge::Attention)
                         .with("words", Fact::Words(words.clone()))

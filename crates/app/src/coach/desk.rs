@@ -61,6 +61,7 @@ impl Profile {
                 history: &known.history,
                 programme: &no_programme(),
                 starts: &[],
+                starts_of: None,
                 catalogue: &books.catalogue,
                 rules: &books.rules,
                 day,

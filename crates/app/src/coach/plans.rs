@@ -3,7 +3,7 @@
 use super::client_name;
 use crate::error::{AppError, Refusal};
 use crate::files::{put, slug};
-use crate::profile::Profile;
+use crate::profile::{Plan, Profile};
 use crate::views::WrittenView;
 use chrono::{DateTime, FixedOffset};
 use newel_engine::ids::PersonId;
@@ -29,6 +29,13 @@ impl Profile {
             Payload::PlanSent { sequence, .. } => Some(*sequence),
             _ => None,
         });
+        // Starts of before a birth or a loss do not go out again as if they were of today.
+        let books = self.books();
+        let before_fresh = |p: &Plan| {
+            let bench = known.bench(&books, now.date_naive(), None);
+            bench.is_some_and(|b| b.state.is_before_fresh(p.made))
+        };
+        let starts = known.plan.as_ref().filter(|p| !before_fresh(p)).map(|p| p.starts.clone());
         let in_force = known.plan.as_ref().map_or(0, |p| p.sequence);
         let sequence = sent.max().unwrap_or(0).max(in_force) + 1;
         Ok(PlanDocument {
@@ -39,7 +46,7 @@ impl Profile {
             sequence,
             made_at: now,
             programme: Some(programme),
-            starts: known.plan.map(|p| p.starts).unwrap_or_default(),
+            starts: starts.unwrap_or_default(),
             lines: self.store.own_lines(person, &[])?,
         })
     }

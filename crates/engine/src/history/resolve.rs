@@ -2,8 +2,27 @@
 
 use crate::ids::{DeviceId, RecordId, RunId};
 use crate::record::{Payload, Record};
-use chrono::{DateTime, TimeDelta, Utc};
+use chrono::{DateTime, FixedOffset, TimeDelta, Utc};
 use std::collections::{BTreeMap, BTreeSet};
+
+/// What a record says, at the end of a line of corrections.
+#[derive(Clone, Debug)]
+pub struct Leaf<'a> {
+    /// When this was written.
+    pub at: DateTime<FixedOffset>,
+    /// What it says.
+    pub says: &'a Payload,
+    /// What it said before, the oldest first, each with when that was written; empty if it was not corrected.
+    pub before: Vec<(DateTime<FixedOffset>, &'a Payload)>,
+}
+
+impl Leaf<'_> {
+    /// Since when it has said something without a break, as `says_so` tells it of a payload.
+    #[must_use]
+    pub fn since(&self, says_so: impl Fn(&Payload) -> bool) -> DateTime<FixedOffset> {
+        self.before.iter().rev().take_while(|(_, said)| says_so(said)).last().map_or(self.at, |(at, _)| *at)
+    }
+}
 
 /// A record that stands, with what it says now.
 #[derive(Debug)]
@@ -12,11 +31,11 @@ pub struct Standing<'a> {
     pub record: &'a Record,
     /// What holds, in order of writing: its own payload or that of its corrections. More than one if
     /// two devices corrected it; the engine takes the stricter. Empty if it was taken back.
-    pub holds: Vec<&'a Payload>,
+    pub holds: Vec<Leaf<'a>>,
     /// For a mark, a check-in or an answer of the next day: what it said when its session was ended, or
     /// a day after it was written if that came first. A red flag among these has been confirmed and
     /// cannot be talked down later.
-    pub confirmed: Vec<&'a Payload>,
+    pub confirmed: Vec<Leaf<'a>>,
     /// True if it was corrected.
     pub corrected: bool,
 }
@@ -25,7 +44,7 @@ impl<'a> Standing<'a> {
     /// What holds; the latest if two corrections stand side by side.
     #[must_use]
     pub fn latest(&self) -> Option<&'a Payload> {
-        self.holds.last().copied()
+        self.holds.last().map(|leaf| leaf.says)
     }
 }
 
@@ -76,7 +95,7 @@ type Key = (DateTime<Utc>, DeviceId, u64);
 
 /// A sign that was left standing so long is confirmed, whether or not its session was ended; common
 /// practice, no source.
-const LEFT_STANDING: TimeDelta = TimeDelta::hours(24);
+pub const LEFT_STANDING: TimeDelta = TimeDelta::hours(24);
 
 fn plain_key(record: &Record) -> Key {
     (record.at.with_timezone(&Utc), record.device, record.seq)
@@ -157,7 +176,7 @@ impl<'a> Resolved<'a> {
                 }
                 _ => Vec::new(),
             };
-            let corrected = holds.iter().any(|h| !std::ptr::eq(*h, &raw const record.payload));
+            let corrected = holds.iter().any(|h| !std::ptr::eq(h.says, &raw const record.payload));
             if !(holds.is_empty() && confirmed.is_empty()) {
                 entries.push(Standing { record, holds, confirmed, corrected });
             }
@@ -174,15 +193,15 @@ fn leaves_of<'a>(
     corrections: &BTreeMap<RecordId, Vec<&'a Record>>,
     withdrawn: &BTreeMap<RecordId, Key>,
     until: Option<Key>,
-) -> Vec<&'a Payload> {
+) -> Vec<Leaf<'a>> {
     if !corrections.contains_key(&record.id) {
-        return vec![&record.payload];
+        return vec![Leaf { at: record.at, says: &record.payload, before: Vec::new() }];
     }
-    let mut found: Vec<(Key, &'a Payload)> = Vec::new();
+    let mut found: Vec<(Key, Leaf<'a>)> = Vec::new();
     let tree = Tree { corrections, withdrawn, until };
-    tree.collect(record, &record.payload, &mut BTreeSet::new(), &mut found);
+    tree.collect(record, &record.payload, &mut Vec::new(), &mut BTreeSet::new(), &mut found);
     found.sort_by_key(|(key, _)| *key);
-    found.into_iter().map(|(_, payload)| payload).collect()
+    found.into_iter().map(|(_, leaf)| leaf).collect()
 }
 
 struct Tree<'t, 'a> {
@@ -200,14 +219,16 @@ impl<'a> Tree<'_, 'a> {
         &self,
         record: &'a Record,
         says: &'a Payload,
+        before: &mut Vec<(DateTime<FixedOffset>, &'a Payload)>,
         seen: &mut BTreeSet<RecordId>,
-        found: &mut Vec<(Key, &'a Payload)>,
+        found: &mut Vec<(Key, Leaf<'a>)>,
     ) {
         // Two corrections that name each other would go round for ever.
         if !seen.insert(record.id) {
             return;
         }
         let mut children = 0;
+        before.push((record.at, says));
         for child in self.corrections.get(&record.id).into_iter().flatten() {
             let taken_back = self.withdrawn.get(&child.id).is_some_and(|key| self.in_time(*key));
             if taken_back || !self.in_time(plain_key(child)) {
@@ -215,11 +236,12 @@ impl<'a> Tree<'_, 'a> {
             }
             if let Payload::Correction { instead, .. } = &child.payload {
                 children += 1;
-                self.collect(child, instead, seen, found);
+                self.collect(child, instead, before, seen, found);
             }
         }
+        before.pop();
         if children == 0 {
-            found.push((plain_key(record), says));
+            found.push((plain_key(record), Leaf { at: record.at, says, before: before.clone() }));
         }
     }
 }

@@ -38,10 +38,10 @@ pub struct Mark {
     pub round: Option<u8>,
     /// True if marked at rest.
     pub at_rest: bool,
-    /// What is known of it; the rivals if two devices described it.
-    pub symptoms: Vec<Symptom>,
+    /// What is known of it, each since when it was said; the rivals if two devices described it.
+    pub symptoms: Vec<Said<Symptom>>,
     /// What it said when its session was ended; a red flag among these stands.
-    pub confirmed: Vec<Symptom>,
+    pub confirmed: Vec<Said<Symptom>>,
     /// True if it was taken back after its session had ended; only a red flag stands then.
     pub taken_back: bool,
 }
@@ -53,10 +53,10 @@ pub struct CheckIn {
     pub record: RecordId,
     /// Readiness.
     pub readiness: Readiness,
-    /// Symptoms since last time.
-    pub symptoms: Vec<Symptom>,
+    /// Symptoms since last time, each since when it was said.
+    pub symptoms: Vec<Said<Symptom>>,
     /// What it said when its session was ended; a red flag among these stands.
-    pub confirmed: Vec<Symptom>,
+    pub confirmed: Vec<Said<Symptom>>,
 }
 
 /// The end of a session.
@@ -81,8 +81,8 @@ pub struct NextDayEntry {
     pub at: DateTime<FixedOffset>,
     /// How it went.
     pub answer: NextDay,
-    /// What was still there or new.
-    pub symptoms: Vec<Symptom>,
+    /// What was still there or new, each since when it was said.
+    pub symptoms: Vec<Said<Symptom>>,
 }
 
 /// A set that was left out.

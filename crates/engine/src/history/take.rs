@@ -1,6 +1,6 @@
 //! Taking one standing record into the history.
 
-use super::resolve::Standing;
+use super::resolve::{Leaf, Standing};
 use super::{
     CheckIn, Cleared, Ended, History, HoldReply, Intake, Mark, NextDayEntry, Restriction, Run, Said,
     SetEntry, Skip, resolve,
@@ -79,7 +79,7 @@ impl History {
                 let strictest = standing
                     .holds
                     .iter()
-                    .filter_map(|p| match p {
+                    .filter_map(|leaf| match leaf.says {
                         Payload::SetDone(set) => Some(set),
                         _ => None,
                     })
@@ -141,7 +141,7 @@ impl History {
             }
             Payload::RuleSetting(_) => {
                 // Two corrections side by side are both kept: the pack takes the stricter.
-                self.settings.extend(standing.holds.iter().filter_map(|p| match p {
+                self.settings.extend(standing.holds.iter().filter_map(|leaf| match leaf.says {
                     Payload::RuleSetting(setting) => Some(said(said_at, setting.clone())),
                     _ => None,
                 }));
@@ -162,18 +162,11 @@ impl History {
     }
 
     fn take_mark(&mut self, standing: &Standing<'_>) {
-        let symptoms_of = |list: &[&Payload]| -> Vec<Symptom> {
-            list.iter()
-                .filter_map(|p| match p {
-                    Payload::SymptomMark { symptom, .. } => Some(symptom.clone()),
-                    _ => None,
-                })
-                .collect()
-        };
         let record = standing.record;
         // A correction may move a mark; one into another kind of record leaves its place as it was.
         let is_mark = |p: &&Payload| matches!(p, Payload::SymptomMark { .. });
-        let place = standing.holds.iter().copied().rfind(is_mark).unwrap_or(&record.payload);
+        let says = || standing.holds.iter().map(|leaf| leaf.says);
+        let place = says().rfind(is_mark).unwrap_or(&record.payload);
         if let Payload::SymptomMark { run, slot, ladder, variant, round, at_rest, .. } = place {
             // A mark outside a session stands as a run of its own, without sets, under its record's id.
             let first_run = resolve::run_of(&record.payload);
@@ -186,9 +179,9 @@ impl History {
                 variant: variant.clone(),
                 round: *round,
                 at_rest: *at_rest,
-                symptoms: symptoms_of(&standing.holds),
-                confirmed: symptoms_of(&standing.confirmed),
-                taken_back: !standing.holds.iter().any(is_mark),
+                symptoms: symptoms_in(record, &standing.holds),
+                confirmed: symptoms_in(record, &standing.confirmed),
+                taken_back: !says().any(|p| is_mark(&p)),
             };
             self.run_mut(run, record).marks.push(mark);
         }
@@ -196,23 +189,13 @@ impl History {
 
     fn take_check_in(&mut self, run: RunId, standing: &Standing<'_>) {
         let record = standing.record;
-        let told = |list: &[&Payload]| {
-            let mut symptoms: Vec<Symptom> = Vec::new();
-            let mut readiness: Option<Readiness> = None;
-            for payload in list {
-                if let Payload::CheckIn { readiness: said, symptoms: more, .. } = payload {
-                    // Of two corrections side by side the stricter holds.
-                    if readiness.is_none_or(|r| strain(*said) > strain(r)) {
-                        readiness = Some(*said);
-                    }
-                    for symptom in more {
-                        if !symptoms.contains(symptom) {
-                            symptoms.push(symptom.clone());
-                        }
-                    }
-                }
-            }
-            (readiness, symptoms)
+        // Of two corrections side by side the stricter holds.
+        let told = |list: &[Leaf<'_>]| {
+            let readiness = list.iter().filter_map(|leaf| match leaf.says {
+                Payload::CheckIn { readiness, .. } => Some(*readiness),
+                _ => None,
+            });
+            (readiness.max_by_key(|r| strain(*r)), symptoms_in(record, list))
         };
         let (readiness, symptoms) = told(&standing.holds);
         let (readiness_then, confirmed) = told(&standing.confirmed);
@@ -234,38 +217,62 @@ impl History {
 
     pub(super) fn take_next_day(&mut self, standing: &Standing<'_>) {
         let record = standing.record;
-        for payload in &standing.confirmed {
-            let Payload::NextDayAnswer { run, symptoms, .. } = payload else { continue };
-            let entry = self.run_mut_keeping_start(*run, record);
-            let said = |s: &Symptom| Said { record: record.id, at: record.at, what: s.clone() };
-            entry.next_day_confirmed.extend(symptoms.iter().map(said));
+        let run_in = |leaf: &Leaf<'_>| match leaf.says {
+            Payload::NextDayAnswer { run, answer, .. } => Some((*run, *answer)),
+            _ => None,
+        };
+        for leaf in &standing.confirmed {
+            let Some((run, _)) = run_in(leaf) else { continue };
+            let said = symptoms_in(record, std::slice::from_ref(leaf));
+            self.run_mut_keeping_start(run, record).next_day_confirmed.extend(said);
         }
-        for payload in &standing.holds {
-            let Payload::NextDayAnswer { run, answer, symptoms } = payload else { continue };
-            let slot = &mut self.run_mut_keeping_start(*run, record).next_day;
+        for leaf in &standing.holds {
+            let Some((run, answer)) = run_in(leaf) else { continue };
+            let said = symptoms_in(record, std::slice::from_ref(leaf));
+            let slot = &mut self.run_mut_keeping_start(run, record).next_day;
             // Of two answers the stricter holds, and the symptoms of both count.
             match slot {
                 Some(first) => {
-                    if *answer == NextDay::NotSettled {
-                        first.answer = *answer;
+                    if answer == NextDay::NotSettled {
+                        first.answer = answer;
                     }
-                    for symptom in symptoms {
-                        if !first.symptoms.contains(symptom) {
-                            first.symptoms.push(symptom.clone());
+                    for symptom in said {
+                        if !first.symptoms.iter().any(|s| s.what == symptom.what) {
+                            first.symptoms.push(symptom);
                         }
                     }
                 }
                 None => {
-                    *slot = Some(NextDayEntry {
-                        record: record.id,
-                        at: record.at,
-                        answer: *answer,
-                        symptoms: symptoms.clone(),
-                    });
+                    *slot = Some(NextDayEntry { record: record.id, at: record.at, answer, symptoms: said });
                 }
             }
         }
     }
+}
+
+/// Symptoms that a payload names.
+fn named_in(says: &Payload) -> &[Symptom] {
+    match says {
+        Payload::SymptomMark { symptom, .. } => std::slice::from_ref(symptom),
+        Payload::CheckIn { symptoms, .. } | Payload::NextDayAnswer { symptoms, .. } => symptoms,
+        _ => &[],
+    }
+}
+
+/// All symptoms that the ends of a record's corrections name, each once, and each since when it has been said with
+/// this kind and amount: a clearance or an answer speaks of what was said before it.
+fn symptoms_in(record: &Record, leaves: &[Leaf<'_>]) -> Vec<Said<Symptom>> {
+    let mut found: Vec<Said<Symptom>> = Vec::new();
+    for leaf in leaves {
+        for symptom in named_in(leaf.says) {
+            let same = |s: &Symptom| s.kind == symptom.kind && s.amount == symptom.amount;
+            let at = leaf.since(|says| named_in(says).iter().any(same));
+            if !found.iter().any(|s| s.what == *symptom) {
+                found.push(Said { record: record.id, at, what: symptom.clone() });
+            }
+        }
+    }
+    found
 }
 
 /// How much a readiness asks to hold back.

@@ -4,12 +4,12 @@ use super::types::Gate;
 use crate::catalogue::Catalogue;
 use crate::ground::Ground;
 use crate::history::{History, Run};
-use crate::ids::RunId;
+use crate::ids::{LadderId, RunId};
 use crate::programme::{Programme, Start};
 use crate::reason::{Fact, Reason, ReasonCode, Reasons};
 use crate::record::Readiness;
 use crate::rules::{RulePack, Scope};
-use crate::state::{Frame, Hold, State};
+use crate::state::{EarlierToday, Frame, Hold, State};
 use crate::strength::Constants;
 use crate::units::Kg;
 use chrono::NaiveDate;
@@ -23,6 +23,9 @@ pub struct Inputs<'a> {
     pub programme: &'a Programme,
     /// The coach's starts that came with the plan.
     pub starts: &'a [Start],
+    /// The local day on which that plan was made, if it is known: what it says of before a birth or a loss no longer
+    /// counts.
+    pub starts_of: Option<NaiveDate>,
     /// Catalogue.
     pub catalogue: &'a Catalogue,
     /// The rule pack that is built in. On a bench it is the one that is in force on the day.
@@ -44,6 +47,8 @@ pub struct Bench<'a> {
     pub state: State,
     /// What is allowed today.
     pub ground: Ground<'a>,
+    /// What other sessions of today left for the rest of it.
+    pub earlier: EarlierToday,
     /// Constants of the filter.
     pub k: Constants,
     /// Body mass, or the assumed one.
@@ -58,6 +63,7 @@ impl<'a> Bench<'a> {
             catalogue: inputs.catalogue,
             rules: inputs.rules,
             starts: inputs.starts,
+            starts_of: inputs.starts_of,
             day: inputs.day,
         };
         Self::with(inputs, State::of(inputs.history, frame))
@@ -69,9 +75,12 @@ impl<'a> Bench<'a> {
         // What the coach set before a birth or a loss is of before it.
         let overrides = inputs.history.overrides.iter();
         let later = overrides.filter(|o| !state.is_before_fresh(o.at.date_naive()));
-        let starts: Vec<Start> =
-            inputs.starts.iter().cloned().chain(later.map(|o| o.what.0.clone())).collect();
-        let ground = Ground::of(inputs.history, inputs.catalogue, inputs.rules, inputs.day, None);
+        let plan =
+            inputs.starts.iter().filter(|_| !inputs.starts_of.is_some_and(|day| state.is_before_fresh(day)));
+        let starts: Vec<Start> = plan.cloned().chain(later.map(|o| o.what.0.clone())).collect();
+        let mut ground = Ground::of(inputs.history, inputs.catalogue, inputs.rules, inputs.day, None);
+        let earlier = state.earlier_today(inputs.day, inputs.run);
+        ground.unloaded_today = earlier.unloaded;
         let inputs = Inputs { rules: ground.rules, ..inputs };
         // Frozen for a session, also where none was known when it began.
         let run = inputs.run.and_then(|id| inputs.history.run(id));
@@ -80,7 +89,7 @@ impl<'a> Bench<'a> {
             None => inputs.history.masses.last().map(|m| m.what),
         }
         .unwrap_or(Kg(inputs.rules.number("strength.body", "assumed_kg")));
-        Self { starts, state, ground, k: Constants::of(inputs.rules), body, inputs }
+        Self { starts, state, ground, earlier, k: Constants::of(inputs.rules), body, inputs }
     }
 
     /// The run in hand.
@@ -115,6 +124,16 @@ impl<'a> Bench<'a> {
             Some(ladder) => reason.with("ladder", Fact::Ladder(ladder.clone())),
             None => reason,
         }
+    }
+
+    /// Why a ladder that ended in another session of today stays ended.
+    pub(super) fn ended_earlier_today(&self, ladder: &LadderId) -> Option<Reason> {
+        let symptom = self.earlier.ladders.get(ladder)?.ended.as_ref()?;
+        Some(
+            Reason::new(self.inputs.rules, ReasonCode::EndsToday, "symptom.drop")
+                .with("symptom", Fact::Symptom(symptom.clone()))
+                .with("ladder", Fact::Ladder(ladder.clone())),
+        )
     }
 
     /// Readiness said before the run in hand.

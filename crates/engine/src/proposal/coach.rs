@@ -1,15 +1,26 @@
 //! What the coach set on a ladder: by her plan, or since the last exposure of it.
 
 use super::bench::Bench;
-use crate::catalogue::Ladder;
+use super::level::LevelPick;
+use crate::catalogue::{Ladder, Place};
 use crate::programme::Start;
 use crate::reason::{Fact, Reason, ReasonCode};
 
+/// What the coach set on a ladder after the last exposure of it.
+#[derive(Clone, Copy)]
+pub(super) struct SetByCoach<'a> {
+    pub(super) start: &'a Start,
+    pub(super) note: &'a str,
+    /// False where a symptom, or the answer to one, came later: then it holds her back and brings her no further.
+    pub(super) stands: bool,
+}
+
 impl<'a> Bench<'a> {
-    /// What the coach set on a ladder after the last exposure of it, with her note.
-    pub(super) fn fresh_override(&self, ladder: &Ladder) -> Option<(&'a Start, &'a str)> {
+    /// What the coach set on a ladder after the last exposure of it.
+    pub(super) fn set_by_coach(&self, ladder: &Ladder) -> Option<SetByCoach<'a>> {
         let last = self.state.ladders.get(&ladder.id).and_then(|l| l.exposures.last()).map(|e| e.run);
         let since = last.and_then(|run| self.inputs.history.run(run)).map(|r| r.started);
+        let moved = self.state.last_moved(&ladder.id);
         self.inputs
             .history
             .overrides
@@ -19,30 +30,65 @@ impl<'a> Bench<'a> {
                     && since.is_none_or(|s| o.at > s)
                     && !self.state.is_before_fresh(o.at.date_naive())
             })
-            .map(|o| (&o.what.0, o.what.1.as_str()))
+            .map(|o| SetByCoach {
+                start: &o.what.0,
+                note: o.what.1.as_str(),
+                stands: moved.is_none_or(|m| o.at > m),
+            })
+    }
+
+    /// Keeps a level to what the coach set before a symptom: no higher, and no heavier.
+    pub(super) fn keep_to_set(
+        &self,
+        ladder: &Ladder,
+        set: SetByCoach<'_>,
+        open: &[Place<'_>],
+        pick: &mut LevelPick,
+    ) {
+        let level = self.level_of(set.start);
+        let below = level.and_then(|most| {
+            let here = open.iter().filter_map(|p| u8::try_from(p.level).ok());
+            here.filter(|l| *l <= most).max()
+        });
+        let lower = below.filter(|l| *l < pick.level);
+        let lightest = set.start.load.as_ref().and_then(|load| {
+            let named = set.start.variant.as_ref();
+            let of = open.iter().find(|p| named.is_none_or(|v| p.variant.id == *v))?;
+            Some(of.variant.external(load)).filter(|kg| kg.0 > 0.0)
+        });
+        let lighter = lightest.filter(|kg| pick.cap.is_none_or(|cap| kg.0 < cap.0));
+        if let Some(level) = lower {
+            pick.level = level;
+        }
+        if lighter.is_some() {
+            pick.cap = lighter;
+        }
+        if lower.is_some() || lighter.is_some() {
+            pick.reasons.push(self.coach_set(ladder, pick.level, set.note));
+        }
+    }
+
+    fn coach_set(&self, ladder: &Ladder, level: u8, note: &str) -> Reason {
+        Reason::new(self.inputs.rules, ReasonCode::CoachSet, "coach.set")
+            .with("ladder", Fact::Ladder(ladder.id.clone()))
+            .with("note", Fact::Words(note.to_owned()))
+            .number("level", f64::from(level) + 1.0)
     }
 
     pub(super) fn coach_variant<'s>(
         &'s self,
         ladder: &Ladder,
-        fresh: Option<(&'s Start, &'s str)>,
+        set: Option<SetByCoach<'s>>,
     ) -> Option<&'s crate::ids::VariantId> {
-        fresh
-            .and_then(|(s, _)| s.variant.as_ref())
+        set.and_then(|s| s.start.variant.as_ref())
             .or_else(|| self.starts.iter().rfind(|s| s.ladder == ladder.id)?.variant.as_ref())
     }
 
-    pub(super) fn coach_level(&self, ladder: &Ladder, fresh: Option<(&Start, &str)>) -> Option<(u8, Reason)> {
-        let reason = |level: u8, note: &str| {
-            Reason::new(self.inputs.rules, ReasonCode::CoachSet, "coach.set")
-                .with("ladder", Fact::Ladder(ladder.id.clone()))
-                .with("note", Fact::Words(note.to_owned()))
-                .number("level", f64::from(level) + 1.0)
-        };
-        if let Some((start, note)) = fresh
-            && let Some(level) = self.level_of(start)
+    pub(super) fn coach_level(&self, ladder: &Ladder, set: Option<SetByCoach<'_>>) -> Option<(u8, Reason)> {
+        if let Some(set) = set
+            && let Some(level) = self.level_of(set.start)
         {
-            return Some((level, reason(level, note)));
+            return Some((level, self.coach_set(ladder, level, set.note)));
         }
         let untouched = self.state.ladders.get(&ladder.id).is_none_or(|l| l.level.is_none());
         if untouched {

@@ -2,7 +2,7 @@
 
 use super::load::{LoadCase, days_between};
 use crate::catalogue::{Place, ReadyMark};
-use crate::ids::VariantId;
+use crate::ids::{SymptomId, VariantId};
 use crate::kit::Load;
 use crate::programme::Amount;
 use crate::reason::{Fact, Reason, ReasonCode};
@@ -26,7 +26,8 @@ pub struct LevelPick {
 
 /// Exposures running of the same variant, as many as the rule asks for, at the top of the range with target + 1 in reserve, at
 /// the ready mark or at the heaviest that her kit makes. An option easier than the level she stands on says nothing
-/// of the one above it, and after weeks away what was done before them does not either: the load goes down then.
+/// of the one above it, and neither does what was done before a symptom, nor what was done before weeks away: the load
+/// goes down then.
 #[must_use]
 pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_>], level: u8) -> bool {
     let Some(latest) = state.exposures.last() else { return false };
@@ -44,6 +45,7 @@ pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_
         let threshold = e.target.max(case.effort.target) + over;
         case.same_measure(e)
             && e.symptom_free
+            && state.counts_from.is_none_or(|from| e.day >= from)
             && e.last.is_some_and(|l| l.count >= case.range.high() && l.reserve_at_least(threshold, timed))
             && at_ready_mark(case, place, e)
     };
@@ -74,6 +76,7 @@ pub fn level_today(
     open: &[Place<'_>],
     coach_level: Option<(u8, Reason)>,
     coach_variant: Option<&VariantId>,
+    owed: Option<&SymptomId>,
 ) -> LevelPick {
     let rules = case.ground.rules;
     let levels: Vec<u8> = {
@@ -92,6 +95,21 @@ pub fn level_today(
         more_reps: 0,
         reasons,
     };
+    if let Some(symptom) = owed {
+        // A symptom came before she has trained it: it begins a step lower, at the bottom of the range and with no
+        // set to find a load; at the lowest level with the lightest there is.
+        let begin = nearest(coach_level.map_or(0, |(level, _)| level));
+        let below = levels.iter().copied().rfind(|l| *l < begin);
+        let reason = Reason::new(rules, ReasonCode::LevelDownSymptom, "level.back-up")
+            .with("symptom", Fact::Symptom(symptom.clone()))
+            .number("level", f64::from(below.unwrap_or(begin)) + 1.0)
+            .number("clean", 0.0)
+            .number("exposures", rules.number("level.back-up", "exposures"));
+        let mut pick = plain(below.unwrap_or(begin), vec![reason]);
+        pick.bottom_only = true;
+        pick.cap = below.is_none().then_some(Kg(0.0));
+        return pick;
+    }
     if let Some((level, reason)) = coach_level {
         return plain(level, vec![reason]);
     }

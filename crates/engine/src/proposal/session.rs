@@ -1,6 +1,7 @@
 //! The next session, slot by slot: gate, then level, then load, with reasons at each step.
 
 use super::bench::Bench;
+use super::coach::SetByCoach;
 use super::effort::{Effort, effort};
 use super::level::{LevelPick, level_today, variant_at};
 use super::load::{LoadCase, Pick};
@@ -8,10 +9,10 @@ use super::types::{Gate, Offer, Outcome, Prescription, Proposal, SessionProposal
 use crate::catalogue::{Ladder, Place};
 use crate::history::History;
 use crate::ids::GroupId;
-use crate::programme::{Amount, Block, PlanSession, Programme, Slot, Start};
+use crate::programme::{Amount, Block, PlanSession, Programme, Slot};
 use crate::reason::{Fact, Reason, ReasonCode, Reasons};
 use crate::record::Purpose;
-use crate::state::working_rounds;
+use crate::state::{Exposure, working_rounds};
 use std::collections::BTreeMap;
 
 impl Bench<'_> {
@@ -78,6 +79,37 @@ impl Bench<'_> {
         }
     }
 
+    /// The first time since a symptom on a ladder is no heavier than what was held last.
+    fn keep_to_last(
+        &self,
+        base: &LoadCase<'_>,
+        pick: &mut LevelPick,
+        state: Option<&crate::state::LadderState>,
+        open: &[Place<'_>],
+    ) {
+        let Some(state) = state else { return };
+        let since = |e: &&Exposure| state.counts_from.is_some_and(|from| e.day < from);
+        let Some(last) = state.exposures.last().filter(since) else { return };
+        let Some(place) = self.inputs.catalogue.place(&last.variant) else { return };
+        let held = place.variant.external(&last.load);
+        // Help has no share; the step bound keeps it as it was.
+        if held.0 < 0.0 || pick.bottom_only {
+            return;
+        }
+        if pick.cap.is_none_or(|cap| held.0 < cap.0) {
+            pick.cap = Some(held);
+        }
+        // Nothing was held, and this level has no such option: the lightest of it.
+        pick.bottom_only =
+            variant_at(open, pick.level, None, None, Some((base, pick.cap))).is_none() && held.0 <= 0.0;
+        if pick.reasons.is_empty() {
+            pick.reasons.push(
+                Reason::new(self.inputs.rules, ReasonCode::AfterSymptom, "symptom.drop")
+                    .with("ladder", Fact::Ladder(place.ladder.id.clone())),
+            );
+        }
+    }
+
     /// The case of a load for a slot.
     #[must_use]
     pub fn case<'s>(
@@ -115,25 +147,37 @@ impl Bench<'_> {
         if let Some(hold) = self.state.hold_on(&ladder.id, ladder.region) {
             return self.rest(slot, Reasons::of(self.hold_reason(hold)));
         }
+        if let Some(reason) = self.ended_earlier_today(&ladder.id) {
+            return self.rest(slot, Reasons::of(reason));
+        }
         let open = self.ground.open(ladder, slot.levels);
         if open.is_empty() {
             return self.rest(slot, Reasons::from_list(self.why_closed(ladder, slot), nothing));
         }
         let effort = self.effort(block, slot, ladder);
         let ladder_state = self.state.ladders.get(&ladder.id);
-        let coach = self.fresh_override(ladder);
+        let set = self.set_by_coach(ladder);
+        let coach = set.filter(|s| s.stands);
         let before = earlier.clone();
         let base = self.case(slot.dose.amount, &effort, &before);
         let coach_variant = self.coach_variant(ladder, coach);
         let coach_level = self.coach_level(ladder, coach);
-        let mut pick = level_today(&base, ladder_state, &open, coach_level, coach_variant);
+        let untrained = ladder_state.is_none_or(|l| l.level.is_none());
+        let owed = self.state.owed.as_ref().filter(|_| untrained && coach.is_none()).map(|(_, kind)| kind);
+        let mut pick = level_today(&base, ladder_state, &open, coach_level, coach_variant, owed);
+        if coach.is_none() {
+            self.keep_to_last(&base, &mut pick, ladder_state, &open);
+        }
+        if let Some(before) = set.filter(|s| !s.stands) {
+            self.keep_to_set(ladder, before, &open, &mut pick);
+        }
         let mut reasons = std::mem::take(&mut pick.reasons);
-        let fresh_variant = coach.and_then(|(s, _)| s.variant.as_ref());
+        let fresh_variant = coach.and_then(|s| s.start.variant.as_ref());
         self.keep_to_cap(&base, &mut pick, ladder_state, &open);
 
         // No load holds at this level: one level down, once.
         let mut chosen: Option<(Place<'_>, Pick)> = None;
-        for _ in 0..2 {
+        for last_try in [false, true] {
             let named = fresh_variant
                 .and_then(|v| open.iter().find(|p| p.variant.id == *v && p.level == usize::from(pick.level)));
             let Some(place) = named.copied().or_else(|| {
@@ -156,7 +200,7 @@ impl Bench<'_> {
             let too_hard = load.too_hard;
             chosen = Some((place, load));
             match lower {
-                Some(lower) if too_hard => {
+                Some(lower) if too_hard && !last_try => {
                     reasons.retain(|r| r.code != ReasonCode::LevelUp);
                     reasons.push(
                         Reason::new(rules, ReasonCode::LevelDownLoad, "level.down")
@@ -210,11 +254,11 @@ impl Bench<'_> {
         base: &LoadCase<'s>,
         pick: &LevelPick,
         place: &Place<'_>,
-        coach: Option<(&'s Start, &'s str)>,
+        coach: Option<SetByCoach<'s>>,
     ) -> LoadCase<'s> {
-        let coach_load = coach.and_then(|(s, _)| {
-            let fits = s.variant.as_ref().is_none_or(|v| *v == place.variant.id);
-            s.load.as_ref().filter(|_| fits)
+        let coach_load = coach.and_then(|set| {
+            let fits = set.start.variant.as_ref().is_none_or(|v| *v == place.variant.id);
+            set.start.load.as_ref().filter(|_| fits)
         });
         LoadCase {
             cap: pick.cap,

@@ -92,14 +92,19 @@ impl Bench<'_> {
         let ladder_state = self.state.ladders.get(&slot.ladder);
         let done: Vec<&SetEntry> = run.sets.iter().filter(|e| e.set.slot == slot.id).collect();
         let mut ground = self.ground.clone();
-        ground.unloaded_today = effects.unloaded.is_some();
+        ground.unloaded_today |= effects.unloaded.is_some();
         let open = ground.open(ladder, slot.levels);
 
         let was = |codes: &[ReasonCode]| shown_reasons.iter().any(|r| codes.contains(&r.code));
         let shown_lightest = was(&[ReasonCode::StartLightest]);
         let bottom_only = was(&[ReasonCode::RestartLighter]);
-        let shown_after_symptom =
-            bottom_only || was(&[ReasonCode::LevelDownSymptom, ReasonCode::StayDown, ReasonCode::BackUp]);
+        let after = [
+            ReasonCode::LevelDownSymptom,
+            ReasonCode::StayDown,
+            ReasonCode::AfterSymptom,
+            ReasonCode::BackUp,
+        ];
+        let shown_after_symptom = bottom_only || was(&after);
 
         // The option in hand: what she chose, a level down after a mark, else what was shown.
         let mut wanted = self.inputs.catalogue.place(&shown.variant);
@@ -249,6 +254,9 @@ impl Bench<'_> {
         if self.state.open_reds().next().is_some() {
             return Some(why(ReasonCode::RedWaits, "symptom.red"));
         }
+        if let Some(reason) = self.ended_earlier_today(&slot.ladder) {
+            return Some(vec![reason]);
+        }
         let Some(effect) = effects.ladders.get(&slot.ladder).filter(|e| e.ended) else {
             let hold = self.state.hold_on(&slot.ladder, region)?;
             let reason = Reason::new(self.inputs.rules, ReasonCode::HoldWaits, "symptom.hold")
@@ -382,7 +390,8 @@ impl Bench<'_> {
         if f64::from(found) >= rules.number("load.first", "finding_sets") {
             return;
         }
-        let room = case.effort.target + 1.0;
+        let under_cap = |l: &Load| case.cap.is_none_or(|cap| kg(l) <= cap.0 + 1e-9);
+        let room = case.effort.target + rules.number("load.first", "room_over_target");
         let all = |enough: &dyn Fn(Reserve) -> bool| round.iter().all(|s| s.reserve.is_some_and(enough));
         // "Five or more" says that there is room, and not how much; a number says how much.
         // Begun at the lightest, the filter's mean tells nothing beyond such a bound; begun at a load that somebody
@@ -393,8 +402,11 @@ impl Bench<'_> {
             Reserve::AtLeast(_) => true,
         });
         let (within, next_within) = case.finding_reach(place, Kg(last_kg));
-        let next =
-            plan.loads.iter().find(|l| kg(l) > last_kg + 1e-9).filter(|l| kg(l) <= next_within.0 + 1e-9);
+        let next = plan
+            .loads
+            .iter()
+            .find(|l| kg(l) > last_kg + 1e-9)
+            .filter(|l| kg(l) <= next_within.0 + 1e-9 && under_cap(l));
         let foreseen = |load: &Load| {
             effective_load(place.variant, load, self.body).is_some_and(|w| {
                 let (mean, _) = tracker.reserve(&self.k, w, f64::from(plan.range.low()), j);
@@ -404,10 +416,9 @@ impl Bench<'_> {
         // Where body mass moves along and is left out of the load, the curve does not hold far from where she is: a
         // doubled dumbbell is no doubled effort. There her answer alone decides, one load at a time.
         let by_feel = place.variant.share.is_none() && place.ladder.region == Region::Lower;
-        let further = plan
-            .loads
-            .iter()
-            .rfind(|l| kg(l) > last_kg + 1e-9 && kg(l) <= within.0 + 1e-9 && (open_ended || foreseen(l)));
+        let further = plan.loads.iter().rfind(|l| {
+            kg(l) > last_kg + 1e-9 && kg(l) <= within.0 + 1e-9 && under_cap(l) && (open_ended || foreseen(l))
+        });
         let step = further.or(next.filter(|l| open_ended || by_feel || foreseen(l))).cloned();
         if said_room && let Some(next) = step {
             plan.reasons = vec![

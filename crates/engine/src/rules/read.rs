@@ -192,6 +192,7 @@ pub const NUMBERS_USED: &[(&str, &str)] = &[
     ("load.first", "finding_sets"),
     ("load.first", "finding_from_week"),
     ("load.first", "share_of_group"),
+    ("load.first", "room_over_target"),
     ("load.unforeseen", "exposures"),
     ("load.unforeseen", "over_target"),
     ("load.finding", "times_lower"),

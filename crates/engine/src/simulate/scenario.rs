@@ -21,6 +21,20 @@ pub enum StartWith {
     Lightest,
 }
 
+/// What happens around the sessions; each a chance before a session.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Between {
+    /// The coach sets level and load of a ladder anew; there are two such moments, one before and one after a mark at
+    /// home.
+    pub coach: f64,
+    /// She marks a symptom at home.
+    pub home: f64,
+    /// She names a symptom at check-in.
+    pub check_in: f64,
+    /// She trains a second time on the day.
+    pub again: f64,
+}
+
 /// A scenario. Probabilities are chosen, no source, unless a comment says otherwise.
 #[derive(Clone, Debug)]
 pub struct Scenario {
@@ -53,6 +67,8 @@ pub struct Scenario {
     /// Chance of a symptom per set at the hardest level that her body takes well; three times as much for each level
     /// above it, a third for each below.
     pub hazard: f64,
+    /// What happens around the sessions.
+    pub between: Between,
 }
 
 fn reps(ladder: &str, low: u16, high: u16, target_rir: u8, levels: Option<LevelSpan>) -> Slot {
@@ -137,6 +153,7 @@ pub fn scenarios() -> Vec<Scenario> {
         away: 0.0,
         short: 0.0,
         hazard: 0.0,
+        between: Between::default(),
     };
     let whole = Scenario {
         name: "home",
@@ -247,6 +264,13 @@ pub fn scenarios() -> Vec<Scenario> {
             name: "frail",
             about: "the whole session with symptoms five times as often",
             hazard: 0.05,
+            ..whole.clone()
+        },
+        Scenario {
+            name: "between",
+            about: "frail, with symptoms at home and at check-in, loads that the coach sets, two sessions on a day",
+            hazard: 0.05,
+            between: Between { coach: 0.15, home: 0.1, check_in: 0.1, again: 0.1 },
             ..whole.clone()
         },
         whole,

@@ -5,7 +5,7 @@ use crate::catalogue::Catalogue;
 use crate::ids::{LadderId, VariantId};
 use crate::kit::Load;
 use crate::proposal::Prescription;
-use crate::reason::Reason;
+use crate::reason::{Reason, ReasonCode};
 use crate::record::{Reserve, SetDone};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -56,10 +56,32 @@ struct Use {
 
 #[derive(Clone, Debug, Default)]
 struct OnLadder {
-    /// Level last marked or else shown, and level last done.
-    level: Option<[usize; 2]>,
-    /// A drop that the next exposure has to answer: the level it was marked at, with the load held there.
-    owed: Option<(usize, f64)>,
+    /// Levels from which the next is one step: that last marked or else shown, that last done, and one below for a
+    /// symptom since.
+    levels: Vec<usize>,
+    /// The same before the last session. What was done with a symptom is no new standing, so she may go back down to
+    /// where she stood.
+    levels_before: Vec<usize>,
+    /// Level last done, with what was held.
+    done: Option<(usize, f64)>,
+    /// A symptom that the next exposure has to answer.
+    owed: Option<Owed>,
+    /// The coach set it anew, and no symptom came since.
+    set_by_coach: bool,
+    /// Marks of drop or stricter, and whether it was held: in this session, and before it on the day.
+    here: (u32, bool),
+    before: (u32, bool),
+}
+
+/// A drop, or a hold that was answered: the next exposure is a level lower, or where there is none no heavier.
+#[derive(Clone, Copy, Debug)]
+struct Owed {
+    /// The level it was marked at.
+    level: usize,
+    /// The load held there, in kg.
+    held: f64,
+    /// The coach answered with a restart: at most 80 % of it, or the lightest there is, will do.
+    restart: bool,
 }
 
 #[derive(Clone, Debug, Default)]
@@ -69,6 +91,10 @@ pub(super) struct Watch {
     pub notes: Vec<String>,
     uses: BTreeMap<VariantId, Vec<Use>>,
     ladders: BTreeMap<LadderId, OnLadder>,
+    /// The day that is being counted.
+    today: NaiveDate,
+    /// Pelvic-floor marks of drop or stricter: in this session, and before it on the day.
+    pelvic_floor: [u32; 2],
 }
 
 /// What was proposed for a ladder, with what she could have been given.
@@ -93,14 +119,65 @@ impl Watch {
         }
     }
 
+    /// A session begins.
+    pub fn begins(&mut self, day: NaiveDate) {
+        let same = day == self.today;
+        self.today = day;
+        self.pelvic_floor = if same { [0, self.pelvic_floor.iter().sum()] } else { [0, 0] };
+        for on in self.ladders.values_mut() {
+            let (here, before) = (std::mem::take(&mut on.here), on.before);
+            on.before = if same { (here.0 + before.0, here.1 || before.1) } else { (0, false) };
+        }
+    }
+
     /// A ladder rests: that answers a drop.
     pub fn rests(&mut self, ladder: &LadderId) {
         self.ladders.entry(ladder.clone()).or_default().owed = None;
     }
 
+    /// The coach sets a ladder anew; a lower level holds even if a symptom comes after it.
+    pub fn coach_sets(&mut self, ladder: &LadderId, level: usize) {
+        let on = self.ladders.entry(ladder.clone()).or_default();
+        if on.levels.iter().all(|l| level < *l) {
+            on.levels.push(level);
+        }
+        on.set_by_coach = true;
+        on.owed = None;
+    }
+
+    /// A symptom that moves a ladder outside its sets, or a hold or red flag after which she goes on.
+    pub fn goes_lower(&mut self, ladder: &LadderId) {
+        self.breaches.drops += 1;
+        let on = self.ladders.entry(ladder.clone()).or_default();
+        on.set_by_coach = false;
+        if let Some((level, held)) = on.done {
+            on.owed = Some(Owed { level, held, restart: false });
+            on.levels.push(level.saturating_sub(1));
+        }
+    }
+
+    /// The coach answered with a restart that is lighter.
+    pub fn restarts(&mut self, ladder: &LadderId) {
+        let on = self.ladders.entry(ladder.clone()).or_default();
+        on.set_by_coach = false;
+        if let Some((level, held)) = on.done {
+            on.owed = Some(Owed { level, held, restart: true });
+        }
+    }
+
     pub fn shown(&mut self, catalogue: &Catalogue, shown: &Shown<'_>) {
         let kg = kg_of(catalogue, &shown.plan.variant, &shown.plan.load);
         self.breaches.loads += 1;
+        let on = self.ladders.entry(shown.ladder.clone()).or_default();
+        let (over, by_coach) = (on.before.0 > 1 || on.before.1, on.set_by_coach);
+        if over || self.pelvic_floor[1] > 1 && kg > EPS {
+            self.breaches.late += 1;
+            let day = shown.day;
+            self.note(format!("{day}: {} at {kg} kg in the second session of a day", shown.plan.variant));
+        }
+        if by_coach {
+            return;
+        }
         if !self.load_is_bounded(shown, kg) {
             self.breaches.step += 1;
             let uses = self.uses.get(&shown.plan.variant).cloned().unwrap_or_default();
@@ -109,12 +186,18 @@ impl Watch {
         let level = usize::from(shown.plan.level);
         let on = self.ladders.entry(shown.ladder.clone()).or_default().clone();
         let place = |l: usize| shown.open.iter().position(|o| *o == l);
-        let from = on.level.map(|from| from.map(place));
-        if let (Some(from), Some(to)) = (from, place(level))
-            && from.iter().any(Option::is_some)
+        let from: Vec<usize> = on.levels.iter().filter_map(|l| place(*l)).collect();
+        if let Some(to) = place(level)
+            && !from.is_empty()
         {
             self.breaches.levels += 1;
-            if !from.iter().flatten().any(|f| f.abs_diff(to) <= 1) {
+            let back = from.iter().all(|f| to < *f) && on.levels_before.contains(&level);
+            // A level down by a symptom and one by a load that does not hold are two moves, each with its reason.
+            let by = |code| shown.why.iter().any(|r| r.code == code);
+            let two = by(ReasonCode::LevelDownLoad)
+                && [ReasonCode::LevelDownSymptom, ReasonCode::RestartLighter].into_iter().any(by)
+                && from.iter().any(|f| to + 2 == *f);
+            if !back && !two && !from.iter().any(|f| f.abs_diff(to) <= 1) {
                 self.breaches.level += 1;
                 let codes: Vec<&str> = shown.why.iter().map(|r| r.code.slug()).collect();
                 let note = format!(
@@ -124,10 +207,13 @@ impl Watch {
                 self.note(note);
             }
         }
-        if let Some((marked, held)) = self.ladders.entry(shown.ladder.clone()).or_default().owed.take() {
-            // A level down; or the coach's restart: at most 80 % of what was held, or the lightest there is.
-            let lighter = kg <= 0.8 * held + EPS || shown.kit.first().is_none_or(|least| kg <= least + EPS);
-            if !(level < marked || level == marked && lighter) {
+        if let Some(owed) = self.ladders.entry(shown.ladder.clone()).or_default().owed.take() {
+            let Owed { level: marked, held, restart } = owed;
+            let lightest = || shown.kit.first().is_none_or(|least| kg <= least + EPS);
+            let lighter = restart && (kg <= 0.8 * held + EPS || lightest());
+            // At the lowest that is open to her there is nothing below.
+            let nowhere = !shown.open.iter().any(|l| *l < marked) && (kg <= held + EPS || lightest());
+            if !(level < marked || level == marked && (lighter || nowhere)) {
                 self.breaches.late += 1;
                 let codes: Vec<&str> = shown.why.iter().map(|r| r.code.slug()).collect();
                 let note = format!(
@@ -207,7 +293,21 @@ impl Watch {
     /// A symptom asked for a level down at `level` with so much held.
     pub fn dropped(&mut self, ladder: &LadderId, level: usize, held: f64) {
         self.breaches.drops += 1;
-        self.ladders.entry(ladder.clone()).or_default().owed = Some((level, held));
+        let on = self.ladders.entry(ladder.clone()).or_default();
+        on.set_by_coach = false;
+        on.owed = Some(Owed { level, held, restart: false });
+    }
+
+    /// A pelvic-floor mark of drop or stricter outside a session.
+    pub fn marked_at_home(&mut self) {
+        self.pelvic_floor[0] += 1;
+    }
+
+    /// A mark of drop or stricter on a ladder.
+    pub fn marked(&mut self, ladder: &LadderId, pelvic_floor: bool, holds: bool) {
+        let on = self.ladders.entry(ladder.clone()).or_default();
+        on.here = (on.here.0 + 1, on.here.1 || holds);
+        self.pelvic_floor[0] += u32::from(pelvic_floor);
     }
 
     /// The rest of the session after a drop at `marked`: a level below.
@@ -269,7 +369,17 @@ impl Watch {
         // A level moves from what was done last (a mark and the morning after are two steps), or from where it was
         // marked or else shown: a session that went on unloaded because of another ladder moves no level of this one.
         let level = dropped.unwrap_or(usize::from(plan.level));
-        self.ladders.entry(place.ladder.id.clone()).or_default().level = Some([level, place.level]);
+        let unloaded = self.pelvic_floor.iter().sum::<u32>() > 1;
+        let on = self.ladders.entry(place.ladder.id.clone()).or_default();
+        on.levels_before = std::mem::replace(&mut on.levels, vec![level, place.level]);
+        // A level down by a symptom and one by a load are two steps.
+        on.levels.extend(dropped.map(|marked| marked.saturating_sub(1)));
+        // A drop is answered from where it was marked.
+        // A session without load because of another ladder says nothing of what she does on this one.
+        let before = on.done.filter(|(level, _)| unloaded && *level >= place.level);
+        let here = before.unwrap_or((place.level, kg));
+        on.done = Some(on.owed.map_or(here, |owed| (owed.level, owed.held)));
+        on.set_by_coach = false;
     }
 }
 

@@ -1,10 +1,10 @@
 //! How levels move after a session.
 
 use super::{Course, Effects, Exposure, LadderEffect, LadderState, Recent, State};
-use crate::catalogue::Pattern;
+use crate::catalogue::{Pattern, Region};
 use crate::ground::Ground;
 use crate::history::Run;
-use crate::ids::{LadderId, RecordId, VariantId};
+use crate::ids::{LadderId, RecordId, SymptomId, VariantId};
 use crate::kit::Load;
 use crate::record::NextDay;
 use crate::rules::Scope;
@@ -14,6 +14,7 @@ use chrono::{DateTime, FixedOffset, NaiveDate};
 impl State {
     /// Moves levels after a session.
     pub(super) fn close_run(&mut self, run: &Run, ground: &Ground<'_>, effects: &Effects) {
+        self.trained = self.trained.saturating_add(u32::from(!run.sets.is_empty()));
         let mut touched: Vec<LadderId> = effects.ladders.keys().cloned().collect();
         for (id, entry) in &self.ladders {
             if entry.exposures.last().is_some_and(|e| e.run == run.id) && !touched.contains(id) {
@@ -29,7 +30,9 @@ impl State {
                 let running = if now.dropped { then.saturating_add(1) } else { 0 };
                 entry.recent.insert(kind.clone(), Recent { running, ..*now });
             }
-            match effect.filter(|e| e.drops > 0) {
+            let effect = effect.filter(|e| e.drops > 0);
+            entry.moved = entry.moved.max(effect.map(|e| e.at));
+            match effect {
                 Some(effect) => drop_level(entry, &id, run, ground, effect),
                 None => go_on(entry, &id, run, effects),
             }
@@ -38,8 +41,41 @@ impl State {
 
     /// A drop outside a session, or one that concerns all ladders: one level down from where she
     /// stands. A ladder that is already below what she did last stays there, since a drop is one level;
-    /// at the lowest it is held. Loads count anew from `from`.
-    pub(super) fn step_down(
+    /// at the lowest it stays as well. Loads count anew from `from`. True if there was nowhere to go.
+    fn step_down(
+        &mut self,
+        id: &LadderId,
+        kind: &SymptomId,
+        ground: &Ground<'_>,
+        at: DateTime<FixedOffset>,
+        from: NaiveDate,
+    ) -> bool {
+        let Some(entry) = self.ladders.get_mut(id) else { return false };
+        entry.moved = entry.moved.max(Some(at));
+        let Some(level) = entry.level else { return false };
+        entry.counts_from = entry.counts_from.max(Some(from));
+        if let Course::Down { clean, .. } = &mut entry.course {
+            *clean = 0;
+        }
+        if entry.exposures.last().is_some_and(|e| level < e.level) {
+            return false;
+        }
+        // What she did last with a symptom counts, where that was below where she stands.
+        let at = entry.exposures.last().filter(|e| !e.symptom_free).map_or(level, |e| level.min(e.level));
+        let lowest = entry.exposures.last().map_or(0, |e| e.lowest);
+        let below = level_below(ground, id, at).filter(|b| *b >= lowest);
+        let to = below.unwrap_or(at);
+        if to < level {
+            let back = level_above(ground, id, to).unwrap_or(level).min(level);
+            let last = last_at(&entry.exposures, back);
+            entry.level = Some(to);
+            entry.course = Course::Down { from: back, clean: 0, last, symptom: kind.clone() };
+        }
+        below.is_none()
+    }
+
+    /// As [`State::step_down`]; at the lowest level the ladder is held.
+    pub(super) fn step_down_or_hold(
         &mut self,
         id: &LadderId,
         verdict: &Verdict,
@@ -47,31 +83,16 @@ impl State {
         by: (RecordId, DateTime<FixedOffset>),
         from: NaiveDate,
     ) {
-        let Some(entry) = self.ladders.get_mut(id) else { return };
-        let Some(level) = entry.level else { return };
-        entry.counts_from = Some(from);
-        if let Course::Down { clean, .. } = &mut entry.course {
-            *clean = 0;
-        }
-        if entry.exposures.last().is_some_and(|e| level < e.level) {
-            return;
-        }
-        let lowest = entry.exposures.last().map_or(0, |e| e.lowest);
-        if let Some(below) = level_below(ground, id, level).filter(|b| *b >= lowest) {
-            let last = last_at(&entry.exposures, level);
-            entry.level = Some(below);
-            entry.course = Course::Down { from: level, clean: 0, last, symptom: verdict.kind.clone() };
-            return;
-        }
+        let nowhere = self.step_down(id, &verdict.kind, ground, by.1, from);
         // Breathing goes on whatever else rests.
         let breathing = ground.catalogue.ladder(id).is_some_and(|l| l.pattern == Pattern::Breathing);
         let held = self.open_holds().any(|h| h.ladder.as_ref() == Some(id));
-        if !breathing && !held {
-            self.hold(by.0, by.1, verdict, Some(id.clone()), Scope::Ladder, true);
+        if nowhere && !breathing && !held {
+            self.hold(by, verdict, Some(id.clone()), Scope::Ladder);
         }
     }
 
-    /// Every ladder that she has trained goes down one level.
+    /// Every ladder goes down one level; one that she has not trained begins a step lower.
     pub(super) fn step_all_down(
         &mut self,
         verdict: &Verdict,
@@ -81,7 +102,31 @@ impl State {
     ) {
         let ids: Vec<LadderId> = self.ladders.keys().cloned().collect();
         for id in ids {
-            self.step_down(&id, verdict, ground, by, from);
+            self.step_down_or_hold(&id, verdict, ground, by, from);
+        }
+        self.owed = Some((by.1, verdict.kind.clone()));
+    }
+
+    /// She goes on after a hold or a red flag: the ladders that rested do so a level lower, or where they are if there
+    /// is nothing below.
+    pub(super) fn go_on_lower(
+        &mut self,
+        kind: &SymptomId,
+        ground: &Ground<'_>,
+        (scope, ladder): (Scope, Option<&LadderId>),
+        at: DateTime<FixedOffset>,
+    ) {
+        let rested = |id: &LadderId| match scope {
+            Scope::All => true,
+            Scope::LowerBody => ground.catalogue.ladder(id).is_some_and(|l| l.region == Region::Lower),
+            Scope::Ladder => Some(id) == ladder,
+        };
+        let ids: Vec<LadderId> = self.ladders.keys().filter(|id| rested(id)).cloned().collect();
+        for id in ids {
+            self.step_down(&id, kind, ground, at, at.date_naive());
+        }
+        if scope == Scope::All {
+            self.owed = Some((at, kind.clone()));
         }
     }
 }
@@ -109,13 +154,14 @@ fn drop_level(entry: &mut LadderState, id: &LadderId, run: &Run, ground: &Ground
 
 fn go_on(entry: &mut LadderState, id: &LadderId, run: &Run, effects: &Effects) {
     let Some(exposed) = entry.exposures.last().filter(|e| e.run == run.id).cloned() else { return };
-    if !exposed.symptom_free {
-        return;
-    }
     // What was proposed bounds the level: nobody moves up by a choice of her own.
     let shown = shown_level(run, id);
     // A session that went on unloaded because of another ladder says nothing of the level of this one.
-    if effects.unloaded.is_some() && shown.is_some_and(|s| exposed.level < s) {
+    let unloaded = effects.unloaded.is_some() && shown.is_some_and(|s| exposed.level < s);
+    if !exposed.symptom_free || unloaded {
+        // Once begun she stands somewhere, and not where she might have begun; and what the coach set lower holds.
+        let most = shown.unwrap_or(exposed.level);
+        entry.level = Some(entry.level.map_or(most.min(exposed.level), |standing| standing.min(most)));
         return;
     }
     let adopt = |level: u8| shown.map_or(level, |s| level.min(s));

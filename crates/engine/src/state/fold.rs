@@ -1,11 +1,11 @@
 //! Folding the history run by run, with what was said between runs.
 
 use super::trace::{FreshStart, StrengthStep};
-use super::{Course, Effects, State};
+use super::{Course, Effects, Hold, State};
 use crate::catalogue::Catalogue;
 use crate::ground::Ground;
 use crate::history::{History, Run};
-use crate::ids::LadderId;
+use crate::ids::{LadderId, SymptomId};
 use crate::programme::Start;
 use crate::record::HoldAnswer;
 use crate::rules::{PackThen, RulePack, Scope};
@@ -23,6 +23,9 @@ pub struct Frame<'a> {
     pub rules: &'a RulePack,
     /// The coach's starts that came with the plan; overrides are taken from the history.
     pub starts: &'a [Start],
+    /// The local day on which that plan was made, if it is known: what it says of before a birth or a loss no longer
+    /// counts.
+    pub starts_of: Option<NaiveDate>,
     /// The local day that the state is wanted for.
     pub day: NaiveDate,
 }
@@ -45,16 +48,19 @@ impl Fold {
     /// Takes the next run in order.
     pub(crate) fn take(&mut self, history: &History, run: &Run, frame: Frame<'_>) {
         self.enter_stages(history, Some(run.started));
-        self.state.take_replies(history, Some(run.started), run.day, &mut self.answered);
         let k = Constants::of(frame.rules);
         let rules = self.pack.at(frame.rules, &history.settings, Some(run.started), run.day);
+        let (until, day) = (Some(run.started), run.day);
+        let ground = || Ground::by(history, frame.catalogue, rules, day, until);
+        self.state.take_replies(history, until, day, &mut self.answered, ground);
         self.state.take_run(history, run, Frame { rules, ..frame }, &k, self.trace.as_mut());
     }
 
     /// What was said after the last run, up to the day that the state is wanted for.
     pub(crate) fn finish(mut self, history: &History, frame: Frame<'_>) -> State {
         self.enter_stages(history, None);
-        self.state.take_replies(history, None, frame.day, &mut self.answered);
+        let ground = || Ground::of(history, frame.catalogue, frame.rules, frame.day, None);
+        self.state.take_replies(history, None, frame.day, &mut self.answered, ground);
         self.state
     }
 
@@ -91,26 +97,31 @@ impl State {
         self.variants.clear();
         self.held.clear();
         self.trend.clear();
+        self.at_large.clear();
+        self.owed = None;
         self.fresh = Some(day);
         self.fresh
     }
 
-    /// Clearances and answers to holds that were known by `until`. An answer is taken once, in the
-    /// order of writing; one whose hold is not known yet waits for it.
-    fn take_replies(
+    /// Clearances and answers to holds that were known by `until`, on the ground of the day that it is asked for. An
+    /// answer is taken once, in the order of writing; one whose hold is not known yet waits for it.
+    fn take_replies<'g>(
         &mut self,
         history: &History,
         until: Option<DateTime<FixedOffset>>,
         day: NaiveDate,
         answered: &mut BTreeSet<usize>,
+        ground: impl Fn() -> Ground<'g>,
     ) {
         let known = |at: DateTime<FixedOffset>| until.is_none_or(|u| at <= u);
         for clearance in history.clearances.iter().filter(|c| known(c.at) && c.what.on <= day) {
             // A letter of before the sign, or written down before it, says nothing of it.
             let speaks_of =
                 |at: DateTime<FixedOffset>| at <= clearance.at && at.date_naive() <= clearance.what.on;
-            for red in self.reds.iter_mut().filter(|r| speaks_of(r.at)) {
+            let mut opened: Vec<(SymptomId, Scope)> = Vec::new();
+            for red in self.reds.iter_mut().filter(|r| speaks_of(r.at) && !r.cleared) {
                 red.cleared = true;
+                opened.push((red.symptom.clone(), Scope::All));
             }
             for hold in self
                 .holds
@@ -118,28 +129,43 @@ impl State {
                 .filter(|h| speaks_of(h.at) && h.answer.is_none() && h.scope != Scope::Ladder)
             {
                 hold.answer = Some(HoldAnswer::GoOn);
+                opened.push((hold.symptom.clone(), hold.scope));
+            }
+            for (kind, scope) in opened {
+                self.go_on_lower(&kind, &ground(), (scope, None), clearance.at);
             }
         }
         for (index, reply) in history.hold_replies.iter().enumerate().filter(|(_, r)| known(r.at)) {
-            let mut ladders = Vec::new();
             if answered.contains(&index) {
                 continue;
             }
-            // One record may have held more than one thing; the answer is to all of them.
-            for hold in self.holds.iter_mut().filter(|h| h.record == reply.what.hold) {
+            let answer = reply.what.answer;
+            // One record may have held more than one thing, and the answer is to all of them that were known; a restart
+            // is of a ladder, and opens nothing else.
+            let meant = |h: &&mut Hold| {
+                h.record == reply.what.hold
+                    && h.at <= reply.at
+                    && (answer != HoldAnswer::RestartLighter || h.scope == Scope::Ladder)
+            };
+            let mut opened: Vec<(SymptomId, Scope, Option<LadderId>)> = Vec::new();
+            for hold in self.holds.iter_mut().filter(meant) {
                 answered.insert(index);
-                hold.answer = Some(reply.what.answer);
-                ladders.extend(hold.ladder.clone());
+                hold.answer = Some(answer);
+                opened.push((hold.symptom.clone(), hold.scope, hold.ladder.clone()));
             }
-            if reply.what.answer == HoldAnswer::RestartLighter {
-                for ladder in ladders {
-                    self.restart_lighter(ladder);
+            for (kind, scope, ladder) in opened {
+                match (answer, ladder) {
+                    (HoldAnswer::GoOn, ladder) => {
+                        self.go_on_lower(&kind, &ground(), (scope, ladder.as_ref()), reply.at);
+                    }
+                    (HoldAnswer::RestartLighter, Some(ladder)) => self.restart_lighter(ladder, reply.at),
+                    (HoldAnswer::RestartLighter, None) | (HoldAnswer::KeepResting, _) => {}
                 }
             }
         }
     }
 
-    fn restart_lighter(&mut self, ladder: LadderId) {
+    fn restart_lighter(&mut self, ladder: LadderId, at: DateTime<FixedOffset>) {
         let entry = self.ladders.entry(ladder).or_default();
         let last = entry.exposures.last().map(|e| (e.variant.clone(), e.load.clone()));
         let then = match &entry.course {
@@ -148,6 +174,7 @@ impl State {
             Course::Usual => None,
         };
         entry.course = Course::Lighter { last, then };
+        entry.moved = entry.moved.max(Some(at));
     }
 
     fn take_run(
@@ -159,10 +186,12 @@ impl State {
         trace: Option<&mut Vec<StrengthStep>>,
     ) {
         let ground = Ground::by(history, frame.catalogue, frame.rules, run.day, Some(run.started));
-        let mut effects = Effects::default();
+        let mut effects = Effects { day: run.day, ..Effects::default() };
         self.take_check_in(run, &ground, &mut effects);
+        let earlier = self.earlier_today(run.day, Some(run.id));
+        effects.began_unloaded = earlier.unloaded;
         for mark in &run.marks {
-            self.take_mark(run, mark, &ground, &mut effects);
+            self.take_mark(run, mark, &ground, &mut effects, &earlier);
         }
         let starts = self.starts_known(history, frame, run.started);
         self.take_sets(run, &starts, k, &ground, &effects, trace);
@@ -178,6 +207,8 @@ impl State {
             .iter()
             .filter(|o| o.at <= at && !self.is_before_fresh(o.at.date_naive()))
             .map(|o| o.what.0.clone());
-        frame.starts.iter().cloned().chain(later).collect()
+        let plan =
+            frame.starts.iter().filter(|_| !frame.starts_of.is_some_and(|day| self.is_before_fresh(day)));
+        plan.cloned().chain(later).collect()
     }
 }

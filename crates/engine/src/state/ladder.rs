@@ -4,7 +4,7 @@ use crate::ids::{RunId, SymptomId, VariantId};
 use crate::kit::Load;
 use crate::programme::Amount;
 use crate::record::Reserve;
-use chrono::NaiveDate;
+use chrono::{DateTime, FixedOffset, NaiveDate};
 use std::collections::BTreeMap;
 
 /// A session and a ladder with at least one working set.
@@ -113,6 +113,8 @@ pub struct LadderState {
     pub recent: BTreeMap<SymptomId, Recent>,
     /// Loads done before this day are no measure for an increase: a symptom came after them.
     pub counts_from: Option<NaiveDate>,
+    /// When a symptom, or the answer to one, moved it last.
+    pub moved: Option<DateTime<FixedOffset>>,
 }
 
 impl Default for LadderState {
@@ -123,6 +125,7 @@ impl Default for LadderState {
             course: Course::Usual,
             recent: BTreeMap::new(),
             counts_from: None,
+            moved: None,
         }
     }
 }

@@ -14,20 +14,20 @@ pub(crate) use fold::Fold;
 pub use fold::Frame;
 pub use ladder::{Course, Exposure, LadderState, LastSet, Recent, VariantUse};
 pub(crate) use sets::working_rounds;
-pub use signs::{Effects, Hold, LadderEffect, Red};
+pub use signs::{AtLarge, EarlierToday, Effects, Hold, LadderEffect, LadderToday, Red};
 pub use trace::{
     BodyPart, FreshStart, RepMax, SetStep, StrengthStart, StrengthState, StrengthStep, StrengthTrace,
 };
 
 use crate::catalogue::Region;
 use crate::history::History;
-use crate::ids::{GroupId, LadderId, RunId, VariantId};
+use crate::ids::{GroupId, LadderId, RunId, SymptomId, VariantId};
 use crate::kit::Load;
 use crate::programme::Start;
 use crate::rules::Scope;
 use crate::strength::Tracker;
 use crate::units::Kg;
-use chrono::NaiveDate;
+use chrono::{DateTime, FixedOffset, NaiveDate};
 use std::collections::BTreeMap;
 
 /// A day's one-rep max, as (estimate, low, high) in kg of effective load.
@@ -60,6 +60,13 @@ pub struct State {
     pub held: BTreeMap<GroupId, (VariantId, Load)>,
     /// Exposures by variant, since the last fresh start.
     pub variants: BTreeMap<VariantId, Vec<VariantUse>>,
+    /// Sessions with at least one set.
+    pub trained: u32,
+    /// Symptoms that belonged to no ladder.
+    pub at_large: BTreeMap<SymptomId, AtLarge>,
+    /// The latest drop that concerned all ladders, with its instant: one that she has not trained yet begins a step
+    /// lower.
+    pub owed: Option<(DateTime<FixedOffset>, SymptomId)>,
     /// Working sets by group on the latest day of the group; one round of two sides counts once.
     pub rounds: BTreeMap<GroupId, (NaiveDate, u32)>,
 }
@@ -73,6 +80,34 @@ impl State {
             fold.take(history, run, frame);
         }
         fold.finish(history, frame)
+    }
+
+    /// What the sessions of a day leave for the rest of it; `but` is left out.
+    #[must_use]
+    pub fn earlier_today(&self, day: NaiveDate, but: Option<RunId>) -> EarlierToday {
+        let mut earlier = EarlierToday::default();
+        for (_, effects) in self.effects.iter().filter(|(run, e)| e.day == day && Some(**run) != but) {
+            earlier.unloaded |= effects.unloaded.is_some();
+            earlier.pelvic_floor = earlier.pelvic_floor.saturating_add(effects.pelvic_floor);
+            for (ladder, effect) in effects.ladders.iter().filter(|(_, e)| e.drops > 0) {
+                let entry =
+                    earlier.ladders.entry(ladder.clone()).or_insert(LadderToday { drops: 0, ended: None });
+                entry.drops = entry.drops.saturating_add(effect.drops);
+                if effect.ended {
+                    entry.ended = Some(effect.symptom.clone());
+                }
+            }
+        }
+        earlier
+    }
+
+    /// The instant of the latest symptom that moved or held a ladder, or of the answer to it: what the coach set
+    /// before it does not outlast it.
+    #[must_use]
+    pub fn last_moved(&self, ladder: &LadderId) -> Option<DateTime<FixedOffset>> {
+        let entry = self.ladders.get(ladder);
+        let owed = self.owed.as_ref().filter(|_| entry.is_none_or(|l| l.level.is_none())).map(|(at, _)| *at);
+        entry.and_then(|l| l.moved).max(owed)
     }
 
     /// Red flags that wait for a clearance.

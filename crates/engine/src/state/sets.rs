@@ -5,7 +5,7 @@ use super::{
     BodyPart, Effects, Exposure, LastSet, RepMax, SetStep, State, StrengthStart, StrengthState, StrengthStep,
     TrendDay, VariantUse, start_for,
 };
-use crate::catalogue::Catalogue;
+use crate::catalogue::{Catalogue, Region};
 use crate::ground::Ground;
 use crate::history::Run;
 use crate::ids::{GroupId, LadderId, VariantId};
@@ -125,8 +125,10 @@ impl State {
             let target = prescription.and_then(|p| p.reserve).unwrap_or(3.0);
             let floor = prescription.map_or(1.0, |p| p.floor);
             let timed = matches!(range, Amount::Seconds { .. });
+            let lower_held = effects.lower.is_some() && place.ladder.region == Region::Lower;
             let symptom_free = effects.red.is_none()
                 && effects.all.is_none()
+                && !lower_held
                 && effects.ladders.get(&ladder).is_none_or(|e| e.drops == 0 && !e.held);
             let last_round = prescription.map_or(last_set.round, |p| p.sets.saturating_sub(1));
             let of_variant = || {
@@ -203,7 +205,16 @@ impl State {
                         .all(|s| matches!(s.reserve, Some(Reserve::AtLeast(_))) && !s.stopped),
                 });
             }
-            self.ladders.entry(ladder).or_default().exposures.push(Exposure {
+            let exposures = &mut self.ladders.entry(ladder).or_default().exposures;
+            // What was closed for the day alone is not closed to her.
+            let lowest = if effects.began_unloaded {
+                exposures.last().map_or(0, |e| e.lowest)
+            } else {
+                prescription
+                    .and_then(|p| p.options.iter().map(|o| o.level).chain([p.level]).min())
+                    .unwrap_or(0)
+            };
+            exposures.push(Exposure {
                 run: run.id,
                 day: run.day,
                 level,
@@ -215,9 +226,7 @@ impl State {
                 target,
                 symptom_free,
                 chosen,
-                lowest: prescription.map_or(0, |p| {
-                    p.options.iter().map(|o| o.level).chain([p.level]).min().unwrap_or(p.level)
-                }),
+                lowest,
             });
         }
     }

@@ -5,7 +5,7 @@ use crate::ids::{LadderId, RecordId, RunId, SymptomId};
 use crate::record::HoldAnswer;
 use crate::rules::{Scope, Urgency};
 use crate::symptom::Verdict;
-use chrono::{DateTime, FixedOffset};
+use chrono::{DateTime, FixedOffset, NaiveDate};
 use std::collections::BTreeMap;
 
 /// A hold.
@@ -13,7 +13,7 @@ use std::collections::BTreeMap;
 pub struct Hold {
     /// The record that made it.
     pub record: RecordId,
-    /// When.
+    /// Since when it was said; that a sign was named later than its record was written counts.
     pub at: DateTime<FixedOffset>,
     /// The symptom.
     pub symptom: SymptomId,
@@ -21,8 +21,6 @@ pub struct Hold {
     pub ladder: Option<LadderId>,
     /// Scope.
     pub scope: Scope,
-    /// True when it came from a drop at the lowest level: a restart lighter fits.
-    pub lowest: bool,
     /// The answer, if one was given.
     pub answer: Option<HoldAnswer>,
 }
@@ -40,7 +38,7 @@ impl Hold {
 pub struct Red {
     /// The record that made it.
     pub record: RecordId,
-    /// When.
+    /// Since when it was said; that a sign was named later than its record was written counts.
     pub at: DateTime<FixedOffset>,
     /// The run.
     pub run: RunId,
@@ -57,6 +55,8 @@ pub struct Red {
 pub struct LadderEffect {
     /// The mark that did it.
     pub by: RecordId,
+    /// Since when that was said, the latest of them.
+    pub at: DateTime<FixedOffset>,
     /// The symptom.
     pub symptom: SymptomId,
     /// Level of the first drop.
@@ -78,8 +78,12 @@ pub struct LadderEffect {
 /// What marks and check-in do to a session.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Effects {
+    /// Local day of the session.
+    pub day: NaiveDate,
     /// By ladder.
     pub ladders: BTreeMap<LadderId, LadderEffect>,
+    /// It was begun when the rest of the day went without load already.
+    pub began_unloaded: bool,
     /// The rest of the session without load, lying or seated.
     pub unloaded: Option<RecordId>,
     /// A hold on the lower body made today.
@@ -92,4 +96,37 @@ pub struct Effects {
     pub verdicts: BTreeMap<RecordId, Verdict>,
     /// Pelvic-floor marks of drop or stricter.
     pub pelvic_floor: u8,
+}
+
+/// What other sessions of a day leave for the rest of it.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct EarlierToday {
+    /// The rest of the day goes without load, lying or seated.
+    pub unloaded: bool,
+    /// Pelvic-floor marks of drop or stricter.
+    pub pelvic_floor: u8,
+    /// Ladders that were marked.
+    pub ladders: BTreeMap<LadderId, LadderToday>,
+}
+
+/// What other sessions of a day did to a ladder.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LadderToday {
+    /// Marks of drop or stricter.
+    pub drops: u8,
+    /// The symptom that ended the ladder for the day, if one did.
+    pub ended: Option<SymptomId>,
+}
+
+/// A symptom that belonged to no ladder, when it was said last.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct AtLarge {
+    /// Sessions that she had trained until then.
+    pub trained: u32,
+    /// Its greatest amount, on the scale of its kind.
+    pub amount: u8,
+    /// Sessions running, up to that one, after which it dropped or held.
+    pub running: u8,
+    /// The same before it.
+    pub before: u8,
 }

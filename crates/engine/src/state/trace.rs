@@ -146,11 +146,16 @@ pub struct RepMax {
 
 impl StrengthTrace {
     /// Folds a history as [`State::of`] does, and keeps what moved strength. The coach's `starts` are those
-    /// that came with the plan.
+    /// that came with the plan, with the local day on which it was made.
     #[must_use]
-    pub fn of(history: &History, catalogue: &Catalogue, rules: &RulePack, starts: &[Start]) -> Self {
+    pub fn of(
+        history: &History,
+        catalogue: &Catalogue,
+        rules: &RulePack,
+        (starts, starts_of): (&[Start], Option<NaiveDate>),
+    ) -> Self {
         // The day of a frame is looked at only when a fold is finished to a state.
-        let frame = Frame { catalogue, rules, starts, day: NaiveDate::MIN };
+        let frame = Frame { catalogue, rules, starts, starts_of, day: NaiveDate::MIN };
         let mut fold = Fold { trace: Some(Vec::new()), ..Fold::default() };
         for run in &history.runs {
             fold.take(history, run, frame);

@@ -2,12 +2,46 @@
 
 use crate::story::*;
 use newel_engine::catalogue::{Caution, Position};
+use newel_engine::kit::{Barbell, Kit, PlatePair};
 use newel_engine::reason::ReasonCode as R;
 use newel_engine::record::{Payload, RestrictionKind};
 use newel_engine::stage::{BirthMode, Stage};
 
 fn bridge(s: &mut Story) -> &mut Story {
     s.programme(vec![slot("bridge", 8, 12, 3)], 2)
+}
+
+#[test]
+fn every_pair_of_plates_counts() {
+    // Nine pairs; the last alone makes 10 + 2 x 25 kg.
+    let mut s = Story::new();
+    let plates = [0.5, 1.0, 1.25, 1.5, 2.0, 2.5, 5.0, 10.0, 25.0];
+    let pairs = plates.iter().map(|w| PlatePair { weight: kg(*w) }).collect();
+    s.owns(Kit { barbell: Some(Barbell { bar: kg(10.0), plates: pairs }), ..Kit::default() });
+    let catalogue = s.catalogue.clone();
+    let place = catalogue.place(&"hinge-barbell".into()).unwrap();
+    let loads = s.with_bench(|b| b.ground.loads(place.variant));
+    let made: Vec<f64> = loads.iter().map(|l| place.variant.external(l).0).collect();
+    assert_eq!((made[0], *made.last().unwrap()), (10.0, 10.0 + 2.0 * plates.iter().sum::<f64>()));
+    // Every half kilogram from the bar up is made once: a pair of 0.25 kg would be needed for the odd quarters.
+    assert!(made.windows(2).all(|w| w[1] - w[0] > 0.25), "each weight once");
+    for total in [60.0, 11.0, 12.0, 12.5, 107.5] {
+        assert!(made.iter().any(|m| (m - total).abs() < 1e-9), "{total} kg");
+    }
+    // A file that names ever so many, each twice the one before, ends all the same.
+    let pairs = (0..40).map(|n| PlatePair { weight: kg(0.01 * f64::from(n * n + 1)) }).collect();
+    s.owns(Kit { barbell: Some(Barbell { bar: kg(10.0), plates: pairs }), ..Kit::default() });
+    assert!(s.with_bench(|b| b.ground.loads(place.variant)).len() <= 4096);
+}
+
+#[test]
+fn what_goes_above_the_head_is_closed_where_nothing_may() {
+    let mut s = Story::new();
+    s.owns(full_kit()).programme(vec![slot("overhead-press", 8, 12, 3), slot("vertical-pull", 6, 10, 3)], 2);
+    assert!(!s.rests("overhead-press") && !s.rests("vertical-pull"));
+    s.screened(&["shoulder-pain"], &[]);
+    assert!(s.rests("overhead-press") && s.rests("vertical-pull"));
+    assert_eq!(s.reasons("overhead-press"), [R::ConditionRuledOut]);
 }
 
 #[test]

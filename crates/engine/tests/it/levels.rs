@@ -125,6 +125,27 @@ fn no_load_that_holds_means_a_level_down() {
 }
 
 #[test]
+fn the_reason_for_a_level_down_names_the_variant_above_and_not_the_one_proposed() {
+    // Neither two of 12 kg nor one of them leaves enough, and it is one level down at a time.
+    let mut s = Story::new();
+    s.owns(dumbbells(&[12.0])).programme(vec![slot("hinge", 8, 12, 3)], 2);
+    s.starts_at("hinge", 2, Some(pair(12.0)));
+    s.session_of("hinge", 3, left(0)).session_of("hinge", 3, left(0));
+    s.overridden("hinge", Some(2), None);
+    let proposal = s.of_slot("hinge");
+    let named: Vec<&newel_engine::reason::Fact> = proposal
+        .reasons
+        .all()
+        .iter()
+        .filter(|r| r.code == R::LevelDownLoad)
+        .filter_map(|r| r.facts.get("variant"))
+        .collect();
+    let next = s.next("hinge");
+    assert_eq!(next.level, 1);
+    assert_eq!(named, [&newel_engine::reason::Fact::Variant("hinge-two-dumbbells".into())]);
+}
+
+#[test]
 fn the_coachs_span_binds() {
     let mut s = bridge();
     s.programme.sessions[0].blocks[0].slots[0].levels = Some(LevelSpan { low: 0, high: 0 });

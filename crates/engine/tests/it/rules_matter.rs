@@ -59,6 +59,7 @@ const TABLE: &[(Tale, &[Other])] = &[
         ],
     ),
     (tale::finding_a_load, &[("load.first", "finding_sets", 1.0)]),
+    (tale::finding_a_load_with_a_number, &[("load.first", "room_over_target", 2.0)]),
     (tale::finding_a_load_for_the_hips, &[("load.finding", "times_lower", 1.25)]),
     (tale::finding_a_load_for_the_hips_far_apart, &[("load.finding", "next_times_lower", 1.5)]),
     (tale::finding_a_load_for_the_arms, &[("load.finding", "times_upper", 1.5)]),

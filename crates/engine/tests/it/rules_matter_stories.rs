@@ -178,6 +178,16 @@ pub fn finding_a_load(rules: RulePack) -> String {
     held.join("\n")
 }
 
+/// A number says how much room there is: one more than the aim is enough.
+pub fn finding_a_load_with_a_number(rules: RulePack) -> String {
+    let mut s = Story::by(rules);
+    s.owns(dumbbells(&[8.0, 8.5, 9.0])).programme(vec![slot("hinge", 8, 12, 3)], 3);
+    s.starts_at("hinge", 1, None).trains();
+    let first = in_hand(&s, "hinge");
+    s.does("hinge", 12, left(4));
+    format!("{first}\n{}", in_hand(&s, "hinge"))
+}
+
 /// Begun at the lightest; the loads held in one session of "five or more".
 fn stepping(rules: RulePack, ladder: &str, level: u8, weights: &[f64]) -> String {
     let mut s = Story::by(rules);

@@ -10,12 +10,18 @@ use newel_engine::units::Weight;
 use std::collections::BTreeMap;
 
 fn trace(s: &Story) -> StrengthTrace {
-    StrengthTrace::of(&History::of(&s.records), &s.catalogue, &s.rules, &s.starts)
+    StrengthTrace::of(&History::of(&s.records), &s.catalogue, &s.rules, (&s.starts, None))
 }
 
 /// The last state of each group in a trace, since the last fresh start, is the one that proposals are made of.
 fn ends_where_she_stands(s: &Story) {
-    let frame = Frame { catalogue: &s.catalogue, rules: &s.rules, starts: &s.starts, day: s.today() };
+    let frame = Frame {
+        catalogue: &s.catalogue,
+        rules: &s.rules,
+        starts: &s.starts,
+        starts_of: None,
+        day: s.today(),
+    };
     let state = State::of(&History::of(&s.records), frame);
     let mut last: BTreeMap<GroupId, StrengthState> = BTreeMap::new();
     for step in trace(s).steps {

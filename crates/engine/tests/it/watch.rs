@@ -18,7 +18,7 @@ pub fn watch(s: &Story) -> Watch {
 
 fn watch_on(s: &Story, day: NaiveDate) -> Watch {
     let history = History::of(&s.records);
-    let frame = Frame { catalogue: &s.catalogue, rules: &s.rules, starts: &s.starts, day };
+    let frame = Frame { catalogue: &s.catalogue, rules: &s.rules, starts: &s.starts, starts_of: None, day };
     let state = State::of(&history, frame);
     Watch::of(&Watched {
         history: &history,

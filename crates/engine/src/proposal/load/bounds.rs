@@ -14,6 +14,8 @@ pub(super) struct Bounds {
     pub(super) lay_off: Option<(f64, f64)>,
     pub(super) nothing_to_take_off: bool,
     pub(super) fell_short: bool,
+    /// The variant has not been done since a symptom on the ladder: nothing of it grows.
+    pub(super) after_symptom: bool,
 }
 
 impl LoadCase<'_> {
@@ -90,7 +92,17 @@ impl LoadCase<'_> {
             lay_off: lay_off.map(|share| (away, share)),
             nothing_to_take_off,
             fell_short,
+            after_symptom: counts_from.is_some_and(|from| last.day < from),
         }
+    }
+
+    /// True where no load is looked for, and none tried that is not foreseen.
+    pub(super) fn held_back(&self, bounds: &Bounds) -> bool {
+        self.cap.is_some()
+            || self.bottom_only
+            || bounds.lay_off.is_some()
+            || bounds.fell_short
+            || bounds.after_symptom
     }
 
     /// Exposures running (the latest first) at the top with reserve at target, or one alone with more.

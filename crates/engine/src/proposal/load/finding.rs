@@ -26,9 +26,10 @@ impl LoadCase<'_> {
         last: &VariantUse,
         (heaviest, beyond): (Option<&Load>, Option<&Load>),
     ) -> Option<Pick> {
-        let held_back =
-            self.cap.is_some() || self.bottom_only || bounds.lay_off.is_some() || bounds.fell_short;
-        if held_back || !self.finding_allowed() || !uses.iter().all(|u| u.open_ended && u.symptom_free) {
+        if self.held_back(bounds)
+            || !self.finding_allowed()
+            || !uses.iter().all(|u| u.open_ended && u.symptom_free)
+        {
             return None;
         }
         let kg = |l: &Load| place.variant.external(l).0;
@@ -82,9 +83,7 @@ impl LoadCase<'_> {
         last: &VariantUse,
         exposures: &[&Exposure],
     ) -> Option<Pick> {
-        let held_back =
-            self.cap.is_some() || self.bottom_only || bounds.lay_off.is_some() || bounds.fell_short;
-        if held_back {
+        if self.held_back(bounds) {
             return None;
         }
         let kg = |l: &Load| place.variant.external(l).0;

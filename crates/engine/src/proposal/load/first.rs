@@ -88,6 +88,9 @@ impl LoadCase<'_> {
         let finding = matches!(self.range, Amount::Reps { .. })
             && place.variant.group.is_some()
             && !matches!(load, Load::Nothing)
+            // After a symptom a load is not looked for.
+            && self.cap.is_none()
+            && !self.bottom_only
             && self.finding_allowed();
         Some(Pick {
             load,

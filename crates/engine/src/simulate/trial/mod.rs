@@ -1,5 +1,6 @@
 //! One client's weeks through the real engine.
 
+mod around;
 mod begin;
 mod session;
 mod sets;
@@ -86,7 +87,7 @@ pub fn trial(
         catalogue,
         rules,
         programme: &programme,
-        ledger: Ledger::of(catalogue, rules, &starts, &[]),
+        ledger: Ledger::of(catalogue, rules, (&starts, None), &[]),
         client,
         life,
         strength,
@@ -148,6 +149,11 @@ impl Floor<'_> {
         id
     }
 
+    /// A chance that is drawn only where there is one, so that a scenario without it goes as it went.
+    fn likely(&mut self, chance: f64) -> bool {
+        chance > 0.0 && self.life.happens(chance)
+    }
+
     fn lives(mut self, weeks: u32) -> Outcome {
         let at = |day: i64| {
             let on = self.first + Duration::days(day);
@@ -169,7 +175,16 @@ impl Floor<'_> {
             self.now = self.now.max(begins);
             if !self.life.happens(self.scenario.missed) {
                 self.answers();
-                self.session(day);
+                self.between();
+                let first = self.session(day);
+                let mut second = None;
+                if self.likely(self.scenario.between.again) {
+                    self.now += Duration::minutes(30);
+                    second = self.session(day);
+                }
+                for (run, marked) in [first, second].into_iter().flatten() {
+                    self.morning_after(run, marked);
+                }
             }
             day += [2, 2, 3][nth % 3];
             nth += 1;

@@ -3,11 +3,11 @@
 use super::begin::meet;
 use super::{BODY, Floor, SlotSession};
 use crate::catalogue::Place;
-use crate::ids::{GroupId, LadderId, RecordId, RunId};
+use crate::ids::{GroupId, RunId};
 use crate::programme::Slot;
 use crate::proposal::{Gate, Outcome as Asked, Prescription};
 use crate::reason::Reason;
-use crate::record::{HoldAnswer, NextDay, Payload, Readiness, Versions};
+use crate::record::{NextDay, Payload, Readiness, Versions};
 use crate::simulate::oracle::Known;
 use crate::simulate::scenario::StartWith;
 use crate::simulate::watch::Shown;
@@ -21,36 +21,8 @@ use std::collections::BTreeMap;
 const FOUND: f64 = 1.5;
 
 impl Floor<'_> {
-    /// The coach answers holds within days, mostly; a red flag is cleared before about every other session.
-    pub(super) fn answers(&mut self) {
-        let day = self.now.date_naive();
-        let state = self.ledger.state(day);
-        let holds: Vec<(RecordId, Option<LadderId>)> =
-            state.open_holds().map(|h| (h.record, h.ladder.clone())).collect();
-        let red = state.open_reds().next().is_some();
-        for (hold, ladder) in holds {
-            if self.life.happens(0.8) {
-                let answer = match self.life.between(0, 9) {
-                    0..=5 => HoldAnswer::GoOn,
-                    6..=8 => HoldAnswer::RestartLighter,
-                    _ => HoldAnswer::KeepResting,
-                };
-                // The ladder was held, and the coach has looked at it: that answers the drop.
-                if answer == HoldAnswer::GoOn
-                    && let Some(ladder) = &ladder
-                {
-                    self.watch.rests(ladder);
-                }
-                self.write(1, Payload::HoldAnswered { hold, answer, note: "as we said".into() });
-            }
-        }
-        if red && self.life.happens(0.5) {
-            let said = "may train".into();
-            self.write(0, Payload::Clearance { who: "midwife".into(), on: day, said });
-        }
-    }
-
-    pub(super) fn session(&mut self, day: i64) {
+    /// One session; `None` if the programme stayed closed. With whether something was marked in it.
+    pub(super) fn session(&mut self, day: i64) -> Option<(RunId, bool)> {
         // What has not been asked yet: "ten reps with what?".
         if let StartWith::Answer(error) = self.scenario.start
             && self.out.sessions == 0
@@ -62,7 +34,13 @@ impl Floor<'_> {
         let readiness =
             if self.life.happens(0.1 * self.scenario.missed) { Readiness::Tired } else { Readiness::Usual };
         let waits = self.ledger.state(today).open_reds().next().is_some();
-        self.write(0, Payload::CheckIn { run, readiness, symptoms: Vec::new() });
+        let mut symptoms = Vec::new();
+        if self.likely(self.scenario.between.check_in) {
+            symptoms.push(self.symptom_at_large());
+        }
+        self.watch.begins(today);
+        let check_in = self.write(0, Payload::CheckIn { run, readiness, symptoms });
+        self.takes_effect(run, check_in);
         let session = &self.programme.sessions[0];
         let bench = self.ledger.bench(self.programme, today, Some(run));
         let result = bench.propose(session);
@@ -75,7 +53,7 @@ impl Floor<'_> {
         }
         if result.gate != Gate::Open {
             self.out.closed += 1;
-            return;
+            return None;
         }
         self.out.sessions += 1;
         let (programme, revision) = (self.programme.id, self.programme.revision);
@@ -116,6 +94,11 @@ impl Floor<'_> {
         }
         let minutes = Some(30);
         self.write(0, Payload::SessionEnded { run, effort: Some(5), minutes, note: None });
+        Some((run, marked))
+    }
+
+    /// The morning after, if she answers.
+    pub(super) fn morning_after(&mut self, run: RunId, marked: bool) {
         if self.life.happens(0.85) {
             let settled = self.life.happens(if marked { 0.8 } else { 0.97 });
             let answer = if settled { NextDay::Settled } else { NextDay::NotSettled };

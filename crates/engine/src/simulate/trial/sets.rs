@@ -7,7 +7,7 @@ use crate::ids::{GroupId, RunId, SymptomId};
 use crate::programme::{Block, Slot};
 use crate::proposal::{Prescription, SetPlan, Target, Turn};
 use crate::record::{Payload, Purpose, Reserve, SetDone, Side, SkipWhy, Symptom, SymptomAmount};
-use crate::rules::Class;
+use crate::rules::{Class, Family};
 use crate::simulate::bodies;
 use crate::simulate::client::Answer;
 use crate::simulate::watch::kg_of;
@@ -206,6 +206,9 @@ impl Floor<'_> {
         let Some(verdict) = verdict else { return false };
         if verdict.class >= Class::Drop {
             done.marked = true;
+            let family = self.rules.symptom(&verdict.kind).map(|k| k.family);
+            let pelvic_floor = family == Some(Family::PelvicFloor);
+            self.watch.marked(&slot.ladder, pelvic_floor, verdict.class == Class::Hold);
         }
         if verdict.class == Class::Drop {
             done.dropped = Some(level);

@@ -15,6 +15,7 @@ impl Story {
             history: &history,
             programme: &self.programme,
             starts: &self.starts,
+            starts_of: self.starts_of,
             catalogue: &self.catalogue,
             rules: &self.rules,
             day: self.today(),

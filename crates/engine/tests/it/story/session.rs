@@ -215,6 +215,30 @@ impl Story {
         })
     }
 
+    /// A mark in the session in hand that belongs to no ladder.
+    pub fn marks_between_slots(&mut self, symptom: Symptom) -> &mut Self {
+        self.says(Payload::SymptomMark {
+            run: self.run,
+            slot: None,
+            ladder: None,
+            variant: None,
+            round: None,
+            at_rest: true,
+            symptom,
+        })
+    }
+
+    /// What a mark says where nothing but its symptom changes.
+    pub fn mark_of_record(&self, mark: RecordId, symptom: Symptom) -> Payload {
+        let first = self.records.iter().find(|r| r.id == mark).map(|r| r.payload.clone());
+        match first {
+            Some(Payload::SymptomMark { run, slot, ladder, variant, round, at_rest, .. }) => {
+                Payload::SymptomMark { run, slot, ladder, variant, round, at_rest, symptom }
+            }
+            other => panic!("no mark: {other:?}"),
+        }
+    }
+
     pub fn ends(&mut self) -> &mut Self {
         let run = self.run.take().expect("a session is in hand");
         self.says(Payload::SessionEnded { run, effort: Some(5), minutes: Some(25), note: None })

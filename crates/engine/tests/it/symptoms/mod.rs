@@ -1,16 +1,19 @@
 //! What a symptom does (DESIGN 5.5 and the engine rules of the symptom list).
 
+mod answers;
+mod coach;
 mod devices;
 mod mornings;
 mod red;
 mod session;
+mod today;
 mod usual;
 
 use crate::story::*;
 use newel_engine::reason::ReasonCode as R;
 use newel_engine::record::Payload;
 use newel_engine::rules::Scope;
-use newel_engine::stage::BirthMode;
+use newel_engine::stage::{BirthMode, Stage};
 
 /// A squat at level 3, a hinge at level 2, a row and a press, two sessions behind her.
 fn client() -> Story {
@@ -85,6 +88,43 @@ fn unwell_on_the_back_takes_another_position_from_then_on() {
 }
 
 #[test]
+fn a_position_is_given_up_whenever_it_was_said_and_whatever_slip_came_between() {
+    let flat = |s: &Story| !s.next("bridge").variant.as_str().ends_with("-incline");
+    let begin = || {
+        let mut s = Story::new();
+        s.weeks_pregnant(14).owns(full_kit()).programme(vec![slot("bridge", 8, 12, 3)], 3);
+        s.starts_at("bridge", 1, None);
+        s
+    };
+    let mut s = begin();
+    s.trains().does_all("bridge", 10, left(4)).ends();
+    assert!(flat(&s));
+    s.not_settled(vec![symptom("dizzy-on-back", None)]).days(1);
+    assert!(!flat(&s), "said of the morning after");
+    // The coach records by mistake that she is of no stage, and puts it right.
+    s.says(Payload::StageChanged { stage: Stage::Neither }).weeks_pregnant(15);
+    assert!(!flat(&s));
+    // Another pregnancy is another one.
+    s.days(300).birth_weeks_ago(8, BirthMode::Vaginal).days(400).weeks_pregnant(10);
+    assert!(flat(&s));
+}
+
+#[test]
+fn a_clearance_that_a_birth_asks_for_is_asked_for_whatever_slip_came_between() {
+    let mut s = Story::new();
+    s.owns(full_kit()).birth_weeks_ago(10, BirthMode::Caesarean);
+    assert!(s.rests("squat"));
+    s.says(Payload::StageChanged { stage: Stage::Neither });
+    assert!(s.rests("squat"), "no clearance was given");
+    s.cleared();
+    assert!(!s.rests("squat"));
+    // A new pregnancy asks for what belongs to it.
+    let mut s = Story::new();
+    s.owns(full_kit()).birth_weeks_ago(100, BirthMode::Caesarean).weeks_pregnant(12);
+    assert!(!s.rests("squat"));
+}
+
+#[test]
 fn the_scope_of_each_hold_is_in_the_pack() {
     let s = Story::new();
     for (kind, scope) in [
@@ -117,6 +157,13 @@ fn a_birth_makes_a_fresh_start() {
     assert!(next.reserve.unwrap() >= 5.0);
     assert!(s.reasons("squat").contains(&R::FreshStart));
     assert!(s.with_bench(|b| b.state.trackers.is_empty()));
+    // Nor does a plan that was made before it bring its starts back; one that was made after it does.
+    let made_before = s.today() - chrono::Duration::weeks(20);
+    s.starts_at("squat", 4, Some(pair(8.0))).starts_of = Some(made_before);
+    assert_eq!(s.next("squat").level, 0);
+    s.starts_of = Some(s.today());
+    assert_eq!(s.next("squat").level, 4);
+    s.starts.clear();
     s.overridden("squat", Some(3), None);
     let next = s.next("squat");
     assert_eq!((next.level, s.external(&next)), (3, 2.0), "the lightest: her answer is of before the birth");

@@ -2,7 +2,7 @@
 
 use super::{SLOTS, client, level};
 use crate::story::*;
-use newel_engine::record::{HoldAnswer, Payload, SymptomAmount as A};
+use newel_engine::record::{HoldAnswer, SymptomAmount as A};
 
 #[test]
 fn a_drop_at_check_in_concerns_all_ladders_by_one_level() {
@@ -23,17 +23,7 @@ fn a_mark_without_a_ladder_concerns_all() {
         assert_eq!(level(&s, slot) + 1, *before, "{slot}");
     }
     let mut s = client();
-    s.trains();
-    let run = s.run;
-    s.says(Payload::SymptomMark {
-        run,
-        slot: None,
-        ladder: None,
-        variant: None,
-        round: None,
-        at_rest: true,
-        symptom: symptom("girdle-pain", Some(A::Pain(3))),
-    });
+    s.trains().marks_between_slots(symptom("girdle-pain", Some(A::Pain(3))));
     for (slot, before) in SLOTS.iter().zip(&before) {
         assert_eq!(s.plan(slot).level + 1, *before, "{slot}, for the rest of today");
     }
