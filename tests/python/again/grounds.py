@@ -41,11 +41,16 @@ class Grounds:
         return self.stage["stage"] == "postpartum" and self.weeks_after() < k.BREATHING_ONLY_WEEKS
 
     def waits_for_clearance(self):
-        """After a caesarean or a severe tear nothing but breathing before a clearance."""
-        if self.stage["stage"] != "postpartum" or not (self.stage["mode"] == "caesarean" or self.stage["severe_tear"]):
-            return False
-        birth = date.fromisoformat(self.stage["birth"])
-        return not any(birth <= on <= self.day for on in self.case.log.clearances)
+        """After a caesarean or a severe tear nothing but breathing before a clearance, whatever was recorded since, until
+        the next pregnancy."""
+        for _, stage in reversed(self.case.log.stages):
+            if stage["stage"] == "pregnant":
+                return False
+            if stage["stage"] == "postpartum":
+                asks = stage["mode"] == "caesarean" or stage["severe_tear"]
+                birth = date.fromisoformat(stage["birth"])
+                return asks and not any(birth <= on <= self.day for on in self.case.log.clearances)
+        return False
 
     # -- what is open
 

@@ -60,6 +60,7 @@ fn inputs<'s>(scene: &'s Scene<'_>, history: &'s History, run: Option<RunId>) ->
         history,
         programme: &scene.programme,
         starts: &scene.starts,
+        starts_of: None,
         catalogue: scene.catalogue,
         rules: scene.rules,
         day: scene.pen.today(),
@@ -74,6 +75,7 @@ fn states(scene: &Scene<'_>, history: &History) -> Vec<Value> {
         catalogue: scene.catalogue,
         rules: scene.rules,
         starts: &scene.starts,
+        starts_of: None,
         day: scene.pen.today(),
     };
     let mut told = Vec::new();
