@@ -1,11 +1,10 @@
 //! Send: log files out, plan files and log files in.
 
 use crate::error::{AppError, Refusal};
-use crate::profile::{Profile, plan_in, versions};
+use crate::profile::{Profile, versions};
 use crate::views::{ChosenFile, ErrorView, FileReport, GapView, Role, SendView, TakeInView, WrittenView};
 use crate::words::Words;
 use chrono::{DateTime, FixedOffset};
-use newel_engine::ids::PersonId;
 use newel_engine::record::Payload;
 use newel_exchange::{Document, FileError, LogDocument, PlanDocument};
 use newel_store::{Action, TakeInReport};
@@ -167,14 +166,6 @@ impl Profile {
             report.refused.push(AppError::from(Refusal::OlderPlan).view());
         }
         Ok(())
-    }
-
-    /// The newest plan among a person's records, for the tests of this crate and the command line.
-    ///
-    /// # Errors
-    /// When the log cannot be read.
-    pub fn plan_of(&mut self, person: PersonId) -> Result<Option<crate::profile::Plan>, AppError> {
-        Ok(plan_in(&self.known(person)?.records))
     }
 }
 

@@ -6,8 +6,8 @@ use crate::newel::Books;
 use crate::profile::{Known, Profile, inputs_hash, versions};
 use crate::train_view;
 use crate::views::{CorrectionForm, FinishForm, SetForm, TrainView};
-use chrono::{DateTime, Duration, FixedOffset};
-use newel_engine::flow::{Flow, left_out_when_short};
+use chrono::{DateTime, FixedOffset};
+use newel_engine::flow::{self, Flow, left_out_when_short};
 use newel_engine::history::Run;
 use newel_engine::ids::{RunId, SlotId, VariantId};
 use newel_engine::kit::Load;
@@ -17,17 +17,10 @@ use newel_engine::record::{Payload, Purpose, Readiness, SetDone, SkipWhy, Sympto
 use newel_store::Action;
 use uuid::Uuid;
 
-/// A session that was left open longer than this is over: what was logged stands, and the next begins
-/// afresh.
-pub(crate) const OPEN_HOURS: i64 = 12;
-
 /// The run that is open now, if there is one.
-pub(crate) fn open_run(known: &Known, now: DateTime<FixedOffset>) -> Option<&Run> {
-    known.history.runs.iter().rev().find(|r| {
-        r.ended.is_none()
-            && (r.planned.is_some() || r.check_in.is_some())
-            && now - r.started < Duration::hours(OPEN_HOURS)
-    })
+pub(crate) fn open_run<'k>(known: &'k Known, books: &Books, now: DateTime<FixedOffset>) -> Option<&'k Run> {
+    let rules = books.rules.in_force(&known.history.settings, None, now.date_naive());
+    flow::open_run(&known.history, rules, now)
 }
 
 /// The planned session of a run, in the plan in force.
@@ -82,7 +75,7 @@ impl Profile {
         let books = self.books();
         let known = self.own()?;
         let closed = known.bench(&books, day, None).ok_or(Refusal::NoPlan)?.gate() != Gate::Open;
-        let open = open_run(known, now);
+        let open = open_run(known, &books, now);
         if open.is_some_and(|r| r.planned.is_some()) {
             // Begun already: a second tap changes nothing.
             return Ok(());

@@ -17,14 +17,12 @@ use newel_engine::programme::{Amount, Block, PlanSession};
 use newel_engine::proposal::{Bench, Gate, Outcome, Prescription, Proposal, Target, Turn, next_session};
 use newel_engine::reason::{Fact, Reason, ReasonCode};
 use newel_engine::record::Readiness;
-use newel_engine::rules::{Class, RulePack, Scope, Shelf, Urgency, When};
+use newel_engine::rules::{Class, RulePack, Scope, Shelf, Urgency};
 use newel_engine::stage::StageOn;
 use newel_engine::symptom::Verdict;
 
 /// The card of a session that has ended is shown this long; then the next one may begin.
 const FINISHED_HOURS: i64 = 3;
-/// The next-day question is asked for a session of at most this many days ago.
-const NEXT_DAY_DAYS: i64 = 7;
 
 /// Builds the Train screen.
 #[must_use]
@@ -35,18 +33,10 @@ pub fn build(known: &Known, books: &Books, person: PersonView, now: DateTime<Fix
 }
 
 fn kinds(rules: &RulePack, stage: Option<StageOn>) -> Vec<KindView> {
-    let asked = |when: When, from: Option<u32>| match when {
-        When::Any => true,
-        When::Pregnant => {
-            stage.is_some_and(|s| s.is_pregnant())
-                && from.is_none_or(|f| stage.and_then(|s| s.weeks_pregnant()).is_none_or(|w| w >= f))
-        }
-        When::Postpartum => stage.and_then(|s| s.weeks_after()).is_some(),
-    };
     let mut kinds: Vec<_> = rules
         .symptoms()
         .iter()
-        .filter(|k| asked(k.when, k.from_week))
+        .filter(|k| k.asked_at(stage))
         .map(|k| KindView { id: k.id.clone(), shelf: k.shelf, amount: k.amount, urgency: k.urgency })
         .collect();
     kinds.sort_by_key(|k| match k.shelf {
@@ -59,7 +49,7 @@ fn kinds(rules: &RulePack, stage: Option<StageOn>) -> Vec<KindView> {
 
 fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState {
     let day = now.date_naive();
-    let open = open_run(known, now);
+    let open = open_run(known, books, now);
     let run_day = open.map_or(day, |r| r.day);
     let Some(bench) = known.bench(books, run_day, open.map(|r| r.id)) else { return TrainState::NoPlan };
     if let Gate::Closed { by, reasons } = bench.gate() {
@@ -96,19 +86,15 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
             .map(|b| block_view(books, b, |slot| shown(&proposal.slots, slot)))
             .collect(),
         slots: proposal.slots,
-        next_day: next_day(known, day),
+        next_day: next_day(known, &fresh),
         readiness: vec![Readiness::Usual, Readiness::Tired, Readiness::Unwell],
         last: last.map(|r| r.day),
         kit_unknown: known.history.kits.is_empty(),
     })
 }
 
-fn next_day(known: &Known, today: chrono::NaiveDate) -> Option<NextDayView> {
-    let run = known.history.runs.iter().rev().find(|r| !r.sets.is_empty() || r.ended.is_some())?;
-    let days = (today - run.day).num_days();
-    if run.next_day.is_some() || !(1..=NEXT_DAY_DAYS).contains(&days) {
-        return None;
-    }
+fn next_day(known: &Known, bench: &Bench<'_>) -> Option<NextDayView> {
+    let run = flow::next_day_asked(&known.history, bench.inputs.rules, bench.inputs.day)?;
     let marked = run
         .marks
         .iter()
@@ -404,11 +390,7 @@ fn follows(
     match verdict.class {
         Class::Red => Follows::Stop { urgency: verdict.urgency.unwrap_or(Urgency::Call) },
         Class::Hold => {
-            let scope = if mark.ladder.is_none() && verdict.scope == Scope::Ladder {
-                Scope::All
-            } else {
-                verdict.scope
-            };
+            let scope = verdict.scope_on(mark.ladder.as_ref());
             Follows::Hold { scope, ends_session: scope == Scope::All }
         }
         Class::Drop => {

@@ -1,14 +1,35 @@
 //! The order of a session's sets, where she is in it, and how long it takes. A pure function of the
 //! log, so that a restart goes on at the right card.
 
-use crate::history::Run;
+use crate::history::{History, Run};
 use crate::ids::{RecordId, SlotId};
 use crate::programme::{Amount, Block, BlockForm, PlanSession};
 use crate::proposal::{Bench, SetPlan, Turn};
 use crate::record::{SetDone, Side};
 use crate::rules::RulePack;
-use chrono::{DateTime, Duration, FixedOffset};
+use chrono::{DateTime, Duration, FixedOffset, NaiveDate};
 use std::collections::BTreeMap;
+
+/// The run that is open at an instant: begun, not ended, and not left open for too long.
+#[must_use]
+pub fn open_run<'h>(history: &'h History, rules: &RulePack, now: DateTime<FixedOffset>) -> Option<&'h Run> {
+    let longest = rules.number("session.open", "hours") * 3600.0;
+    let age = |r: &Run| f64::from(i32::try_from((now - r.started).num_seconds()).unwrap_or(i32::MAX));
+    history
+        .runs
+        .iter()
+        .rev()
+        .find(|r| r.ended.is_none() && (r.planned.is_some() || r.check_in.is_some()) && age(r) < longest)
+}
+
+/// The session that the next-day question is asked for on a day, if it is.
+#[must_use]
+pub fn next_day_asked<'h>(history: &'h History, rules: &RulePack, today: NaiveDate) -> Option<&'h Run> {
+    let run = history.runs.iter().rev().find(|r| !r.sets.is_empty() || r.ended.is_some())?;
+    let days = f64::from(i32::try_from((today - run.day).num_days()).unwrap_or(i32::MAX));
+    let asked = days >= 1.0 && days <= rules.number("session.next-day", "days");
+    (run.next_day.is_none() && asked).then_some(run)
+}
 
 /// How a step stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

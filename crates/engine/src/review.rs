@@ -31,15 +31,6 @@ pub struct Finding {
     pub facts: BTreeMap<String, Fact>,
 }
 
-/// Days without a log after which the coach is told; common practice, no source.
-const SILENT_DAYS: i64 = 10;
-/// Days after symptoms within which an answer is expected; common practice, no source.
-const SILENT_AFTER_SYMPTOM_DAYS: i64 = 4;
-/// Days back that count as recent; common practice, no source.
-const RECENT_DAYS: i64 = 14;
-/// Days before a due date from which silence is told of; common practice, no source.
-const NEAR_DUE_DAYS: i64 = 21;
-
 /// Codes of all findings, so that the build can check that each has its sentence.
 pub const FINDING_CODES: &[&str] = &[
     "red-flag",
@@ -117,14 +108,25 @@ fn safety(bench: &Bench<'_>, found: &mut Vec<Finding>) {
     }
 }
 
-fn recent<'a>(bench: &'a Bench<'_>, days: i64) -> impl Iterator<Item = &'a Run> {
-    let today = bench.inputs.day;
-    bench.inputs.history.runs.iter().filter(move |r| (today - r.day).num_days() <= days)
+/// A number of the Desk's rule.
+fn desk(bench: &Bench<'_>, name: &str) -> f64 {
+    bench.inputs.rules.number("watch.desk", name)
+}
+
+/// Days from one to another.
+fn days(from: NaiveDate, to: NaiveDate) -> f64 {
+    f64::from(i32::try_from((to - from).num_days()).unwrap_or(i32::MAX))
+}
+
+/// Runs of the last days that a number of the Desk's rule names.
+fn recent<'a>(bench: &'a Bench<'_>, name: &str) -> impl Iterator<Item = &'a Run> {
+    let (today, most) = (bench.inputs.day, desk(bench, name));
+    bench.inputs.history.runs.iter().filter(move |r| days(r.day, today) <= most)
 }
 
 fn symptoms(bench: &Bench<'_>, found: &mut Vec<Finding>) {
     let mut seen: BTreeMap<(String, String), (usize, NaiveDate)> = BTreeMap::new();
-    for run in recent(bench, RECENT_DAYS) {
+    for run in recent(bench, "recent_days") {
         let Some(effects) = bench.state.effects.get(&run.id) else { continue };
         for mark in &run.marks {
             let Some(verdict) = effects.verdicts.get(&mark.record) else { continue };
@@ -162,7 +164,7 @@ fn symptoms(bench: &Bench<'_>, found: &mut Vec<Finding>) {
                 found.push(finding("not-settled", Urge::Attention).with("day", Fact::Day(run.day)));
             }
             Some(NextDay::Settled) => {}
-            None if marked && (bench.inputs.day - run.day).num_days() >= 2 => {
+            None if marked && days(run.day, bench.inputs.day) >= desk(bench, "unanswered_days") => {
                 found.push(finding("next-day-unanswered", Urge::Attention).with("day", Fact::Day(run.day)));
             }
             None => {}
@@ -175,33 +177,28 @@ fn contact(bench: &Bench<'_>, found: &mut Vec<Finding>) {
     let today = bench.inputs.day;
     let last = history.runs.iter().rev().find(|r| !r.sets.is_empty());
     if let Some(run) = last {
-        let silent = (today - run.day).num_days();
+        let silent = days(run.day, today);
         let marked = run.marks.iter().any(|m| !m.taken_back);
-        if marked && silent >= SILENT_AFTER_SYMPTOM_DAYS {
-            found.push(
-                finding("silence-after-symptom", Urge::Attention)
-                    .number("days", count(usize::try_from(silent).unwrap_or(0))),
-            );
-        } else if silent >= SILENT_DAYS {
-            found.push(
-                finding("silence", Urge::Look).number("days", count(usize::try_from(silent).unwrap_or(0))),
-            );
+        if marked && silent >= desk(bench, "silent_after_symptom_days") {
+            found.push(finding("silence-after-symptom", Urge::Attention).number("days", silent));
+        } else if silent >= desk(bench, "silent_days") {
+            found.push(finding("silence", Urge::Look).number("days", silent));
         }
     }
     if let StageOn::Pregnant { age: Some(age), .. } = bench.ground.stage {
         let left = crate::stage::TERM_DAYS - age.in_days();
-        if left <= NEAR_DUE_DAYS {
-            found.push(
-                finding("near-due", Urge::Look).number("days", count(usize::try_from(left).unwrap_or(0))),
-            );
+        let left = f64::from(i32::try_from(left).unwrap_or(i32::MAX));
+        if left <= desk(bench, "near_due_days") {
+            found.push(finding("near-due", Urge::Look).number("days", left.max(0.0)));
         }
     }
-    for said in history.stages.iter().filter(|s| (today - s.at.date_naive()).num_days() <= RECENT_DAYS) {
+    for said in history.stages.iter().filter(|s| days(s.at.date_naive(), today) <= desk(bench, "recent_days"))
+    {
         if history.stages.first().is_some_and(|first| first.record != said.record) {
             found.push(finding("stage-moved", Urge::Attention).with("day", Fact::Day(said.at.date_naive())));
         }
     }
-    for run in recent(bench, 7) {
+    for run in recent(bench, "week_days") {
         if run.check_in.as_ref().is_some_and(|c| c.readiness == Readiness::Unwell) {
             found.push(finding("check-in-unwell", Urge::Look).with("day", Fact::Day(run.day)));
         }
@@ -223,7 +220,7 @@ fn contact(bench: &Bench<'_>, found: &mut Vec<Finding>) {
 }
 
 fn effort(bench: &Bench<'_>, found: &mut Vec<Finding>) {
-    let runs: Vec<&Run> = recent(bench, RECENT_DAYS).filter(|r| !r.sets.is_empty()).collect();
+    let runs: Vec<&Run> = recent(bench, "recent_days").filter(|r| !r.sets.is_empty()).collect();
     let over = |run: &&&Run| {
         run.sets.iter().any(|e| {
             let floor = run.prescription(&e.set.slot).map_or(0.0, |p| p.floor);
@@ -231,7 +228,7 @@ fn effort(bench: &Bench<'_>, found: &mut Vec<Finding>) {
         })
     };
     let hard = runs.iter().filter(over).count();
-    if hard > 0 && hard * 2 >= runs.len() {
+    if hard > 0 && count(hard) >= count(runs.len()) * desk(bench, "over_share") {
         found.push(
             finding("effort-over", Urge::Attention)
                 .number("count", count(hard))
@@ -240,7 +237,7 @@ fn effort(bench: &Bench<'_>, found: &mut Vec<Finding>) {
     }
     let skipped: usize =
         runs.iter().map(|r| r.skips.iter().filter(|s| s.why == SkipWhy::Chosen).count()).sum();
-    if skipped >= 3 {
+    if count(skipped) >= desk(bench, "skipped") {
         found.push(finding("skipped", Urge::Look).number("count", count(skipped)));
     }
     // A set much heavier than what was shown: her own choice, worth a word.
@@ -250,7 +247,10 @@ fn effort(bench: &Bench<'_>, found: &mut Vec<Finding>) {
             let Some(place) = bench.inputs.catalogue.place(&entry.set.variant) else { continue };
             let (held, meant) =
                 (place.variant.external(&entry.set.load).0, place.variant.external(&shown.load).0);
-            if shown.variant == entry.set.variant && meant > 0.0 && held > meant * 1.2 {
+            if shown.variant == entry.set.variant
+                && meant > 0.0
+                && held > meant * (1.0 + desk(bench, "jump_share"))
+            {
                 found.push(
                     finding("load-jump", Urge::Look)
                         .with("variant", Fact::Variant(entry.set.variant.clone()))

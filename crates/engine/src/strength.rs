@@ -124,8 +124,6 @@ pub struct Tracker {
     pub first: NaiveDate,
     /// Day that the state stands on.
     pub day: NaiveDate,
-    /// Sets of the group on that day so far.
-    pub sets_today: u32,
 }
 
 impl Tracker {
@@ -144,7 +142,6 @@ impl Tracker {
             )),
             first: day,
             day,
-            sets_today: 0,
         }
     }
 
@@ -167,7 +164,6 @@ impl Tracker {
         }
         next.cov[(2, 2)] = k.sigma_d * k.sigma_d;
         next.day = day;
-        next.sets_today = 0;
         next
     }
 
@@ -225,7 +221,6 @@ impl Tracker {
         self.cov = keep * self.cov * keep.transpose() + gain * gain.transpose() * (r + left_over);
         self.cov = (self.cov + self.cov.transpose()) * 0.5;
         self.keep_slope(k);
-        self.sets_today = self.sets_today.saturating_add(1);
     }
 
     /// Keeps c in its bounds. What c gives up is handed on to b and d by their covariance with it: were
@@ -375,9 +370,10 @@ mod tests {
         ) {
             let k = k();
             let mut t = Tracker::start(&k, 38.0, Kg(20.0), 8.0, 3.0, day(0));
-            let mut on = 0;
+            let (mut on, mut today) = (0, 0);
             for (load, reps, reserve, gap) in sets {
                 on += gap;
+                today = if gap > 0 { 0 } else { today + 1 };
                 t = t.on(&k, day(on));
                 let (reps, reserve_f) = (f64::from(reps), f64::from(reserve));
                 let reach = if reserve == 5 {
@@ -385,7 +381,7 @@ mod tests {
                 } else {
                     Reach::Exactly { reps, reserve: reserve_f }
                 };
-                let j = f64::from(t.sets_today);
+                let j = f64::from(today);
                 t.observe(&k, Kg(load), reach, j);
                 prop_assert!(t.mean.iter().all(|x| x.is_finite()));
                 prop_assert!(t.cov.symmetric_eigenvalues().iter().all(|&e| e > -1e-9), "{}", t.cov);

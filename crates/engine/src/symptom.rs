@@ -1,7 +1,7 @@
 //! What a symptom does (DESIGN 5.5; kinds, classes and repeats are data of the rule pack).
 
 use crate::history::Intake;
-use crate::ids::SymptomId;
+use crate::ids::{LadderId, SymptomId};
 use crate::record::{Symptom, SymptomAmount};
 use crate::rules::{AmountForm, Class, RulePack, Scope, SymptomKind, UNSAID_KIND, Urgency};
 
@@ -41,6 +41,18 @@ pub struct Verdict {
     pub amount: u8,
 }
 
+impl Verdict {
+    /// What a hold of it closes, marked on a ladder or at large: one of a ladder alone concerns all of them where it
+    /// came of none.
+    #[must_use]
+    pub fn scope_on(&self, ladder: Option<&LadderId>) -> Scope {
+        match (self.scope, ladder) {
+            (Scope::Ladder, None) => Scope::All,
+            (scope, _) => scope,
+        }
+    }
+}
+
 /// What came before a symptom.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct Before {
@@ -58,16 +70,20 @@ pub struct Before {
 #[must_use]
 pub fn amount_of(rules: &RulePack, kind: &SymptomKind, amount: Option<SymptomAmount>) -> u8 {
     match (amount, kind.amount) {
-        (Some(SymptomAmount::Little), _) => 2,
-        (Some(SymptomAmount::Clearly), _) | (None, AmountForm::Words | AmountForm::None) => 5,
-        (Some(SymptomAmount::Lot), _) => 8,
-        (Some(SymptomAmount::Pain(n)), _) => n.min(10),
-        (None, AmountForm::Pain) => {
-            // A rule's number from 0 to 10.
-            let left_out = rules.number("symptom.left-out", "pain");
-            if (0.0..=10.0).contains(&left_out) { left_out as u8 } else { 10 }
+        (Some(SymptomAmount::Little), _) => on_scale(rules, "symptom.amounts", "little"),
+        (Some(SymptomAmount::Clearly), _) | (None, AmountForm::Words | AmountForm::None) => {
+            on_scale(rules, "symptom.amounts", "clearly")
         }
+        (Some(SymptomAmount::Lot), _) => on_scale(rules, "symptom.amounts", "lot"),
+        (Some(SymptomAmount::Pain(n)), _) => n.min(10),
+        (None, AmountForm::Pain) => on_scale(rules, "symptom.left-out", "pain"),
     }
+}
+
+/// A rule's number from 0 to 10.
+fn on_scale(rules: &RulePack, rule: &str, name: &str) -> u8 {
+    let number = rules.number(rule, name);
+    if (0.0..=10.0).contains(&number) { number as u8 } else { 10 }
 }
 
 /// Judges a symptom. An amount only ever makes its class stricter; only a recorded baseline softens a
@@ -85,7 +101,7 @@ pub fn judge(rules: &RulePack, intake: &Intake, symptom: &Symptom, before: Befor
             urgency: None,
             because: Because::Kind,
             ends_set: true,
-            amount: 5,
+            amount: on_scale(rules, "symptom.amounts", "clearly"),
         };
     };
     let amount = amount_of(rules, kind, symptom.amount);

@@ -166,19 +166,13 @@ fn holds(bench: &Bench<'_>) -> Vec<HoldView> {
     bench
         .state
         .open_holds()
-        .map(|h| {
-            let mut answers = vec![HoldAnswer::GoOn, HoldAnswer::KeepResting];
-            if h.ladder.is_some() {
-                answers.insert(1, HoldAnswer::RestartLighter);
-            }
-            HoldView {
-                hold: h.record,
-                day: h.at.date_naive(),
-                symptom: Some(h.symptom.clone()),
-                ladder: h.ladder.clone(),
-                scope: h.scope,
-                answers,
-            }
+        .map(|h| HoldView {
+            hold: h.record,
+            day: h.at.date_naive(),
+            symptom: Some(h.symptom.clone()),
+            ladder: h.ladder.clone(),
+            scope: h.scope,
+            answers: h.answers(),
         })
         .collect()
 }

@@ -10,7 +10,6 @@ use crate::views::{
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::ids::{PersonId, ProgrammeId, RecordId};
 use newel_engine::record::{Payload, Profile as Who, RestrictionKind};
-use newel_engine::rules::{AmountForm, Class};
 use newel_store::Action;
 use uuid::Uuid;
 
@@ -35,7 +34,7 @@ impl Profile {
             baseline_kinds: rules
                 .symptoms()
                 .iter()
-                .filter(|k| k.class == Class::Drop && k.amount != AmountForm::None)
+                .filter(|k| k.has_baseline())
                 .map(|k| k.id.clone())
                 .collect(),
             programmes: built_in_programmes(&self.books)?,

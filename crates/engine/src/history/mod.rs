@@ -1,10 +1,12 @@
 //! What happened: runs of sessions with their sets and marks, and the facts about the person.
 
 pub mod resolve;
+mod rounds;
 mod run;
 mod said;
 mod take;
 
+pub use rounds::{Round, rounds_of};
 pub use run::{CheckIn, Ended, Mark, NextDayEntry, Run, SetEntry, Skip};
 pub use said::{Cleared, HoldReply, Intake, Restriction, Said};
 

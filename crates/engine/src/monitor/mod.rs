@@ -4,7 +4,6 @@
 pub mod chance;
 pub mod load;
 pub mod rates;
-pub mod rounds;
 pub mod week;
 
 pub use rates::{AgainstRest, LoadBand, Notice, Rate, RateOf, Rates, Tells};

@@ -9,9 +9,8 @@
 
 use super::Watched;
 use super::chance::{fisher_exact, jeffreys};
-use super::rounds::rounds_of;
 use crate::catalogue::{Loading, Place, Position};
-use crate::history::{Mark, Run};
+use crate::history::{Mark, Run, rounds_of};
 use crate::ids::{LadderId, RuleId, RunId, VariantId};
 use crate::kit::Load;
 use crate::rules::Class;

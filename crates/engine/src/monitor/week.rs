@@ -2,9 +2,8 @@
 
 use super::Watched;
 use super::load::{Minutes, monotony, session_load, strain};
-use super::rounds::rounds_of;
 use crate::catalogue::Pattern;
-use crate::history::Run;
+use crate::history::{Run, rounds_of};
 use crate::ids::{RuleId, SlotId};
 use crate::proposal::Outcome;
 use crate::record::{Reserve, SkipWhy};

@@ -7,7 +7,7 @@ use super::load::{LoadCase, Pick};
 use super::types::{Offer, Prescription, Target};
 use crate::catalogue::{Place, Region};
 use crate::history::SetEntry;
-use crate::ids::{GroupId, SlotId};
+use crate::ids::GroupId;
 use crate::kit::Load;
 use crate::programme::{Amount, Block, Slot};
 use crate::reason::{Fact, Reason, ReasonCode};
@@ -441,22 +441,5 @@ impl Bench<'_> {
             }
             Turn::Over(_) => None,
         }
-    }
-
-    /// True if a slot is over for today.
-    #[must_use]
-    pub fn slot_over(&self, block: &Block, slot: &Slot) -> bool {
-        matches!(self.turn(block, slot), Turn::Over(_))
-    }
-
-    /// Slots of the run in hand that are over, by id.
-    #[must_use]
-    pub fn over_slots(&self, blocks: &[Block]) -> Vec<SlotId> {
-        blocks
-            .iter()
-            .flat_map(|b| b.slots.iter().map(move |s| (b, s)))
-            .filter(|(b, s)| self.slot_over(b, s))
-            .map(|(_, s)| s.id.clone())
-            .collect()
     }
 }

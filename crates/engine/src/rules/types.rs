@@ -2,6 +2,7 @@
 
 use super::setting::MaySet;
 use crate::ids::{ConditionId, RuleId, SymptomId};
+use crate::stage::StageOn;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -227,6 +228,29 @@ pub struct SymptomKind {
     pub refer: bool,
     /// A citation with its mark, or "common practice, no source".
     pub source: String,
+}
+
+impl SymptomKind {
+    /// True if it is asked for at a stage. A mark of it counts at every stage.
+    #[must_use]
+    pub fn asked_at(&self, stage: Option<StageOn>) -> bool {
+        match self.when {
+            When::Any => true,
+            // While she is not dated all of them are asked.
+            When::Pregnant => {
+                let week = stage.and_then(|s| s.weeks_pregnant());
+                stage.is_some_and(|s| s.is_pregnant())
+                    && self.from_week.is_none_or(|from| week.is_none_or(|w| w >= from))
+            }
+            When::Postpartum => stage.and_then(|s| s.weeks_after()).is_some(),
+        }
+    }
+
+    /// True if a usual amount of it, recorded at intake, changes what a mark of it does.
+    #[must_use]
+    pub fn has_baseline(&self) -> bool {
+        self.class == Class::Drop && self.amount != AmountForm::None
+    }
 }
 
 /// A condition that screening can record, and what it rules out.

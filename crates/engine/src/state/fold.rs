@@ -47,7 +47,7 @@ pub(crate) struct Fold {
 impl Fold {
     /// Takes the next run in order.
     pub(crate) fn take(&mut self, history: &History, run: &Run, frame: Frame<'_>) {
-        self.enter_stages(history, Some(run.started));
+        self.enter_stages(history, Some(run.started), frame);
         let k = Constants::of(frame.rules);
         let rules = self.pack.at(frame.rules, &history.settings, Some(run.started), run.day);
         let (until, day) = (Some(run.started), run.day);
@@ -58,17 +58,22 @@ impl Fold {
 
     /// What was said after the last run, up to the day that the state is wanted for.
     pub(crate) fn finish(mut self, history: &History, frame: Frame<'_>) -> State {
-        self.enter_stages(history, None);
+        self.enter_stages(history, None, frame);
         let ground = || Ground::of(history, frame.catalogue, frame.rules, frame.day, None);
         self.state.take_replies(history, None, frame.day, &mut self.answered, ground);
         self.state
     }
 
-    pub(super) fn enter_stages(&mut self, history: &History, until: Option<DateTime<FixedOffset>>) {
+    pub(super) fn enter_stages(
+        &mut self,
+        history: &History,
+        until: Option<DateTime<FixedOffset>>,
+        frame: Frame<'_>,
+    ) {
         while let Some(next) = history.stages.get(self.stages).filter(|s| until.is_none_or(|u| s.at <= u)) {
             let before = self.stages.checked_sub(1).and_then(|i| history.stages.get(i)).map(|s| &s.what);
             let ended = if self.trace.is_some() { self.state.groups() } else { Vec::new() };
-            let fresh = self.state.enter_stage(before, &next.what);
+            let fresh = self.state.enter_stage(before, &next.what, frame.rules);
             if let (Some(day), Some(trace)) = (fresh, &mut self.trace) {
                 let (record, at, stage) = (next.record, next.at, next.what.clone());
                 trace.push(StrengthStep::FreshStart(FreshStart { record, at, day, stage, ended }));
@@ -80,7 +85,7 @@ impl Fold {
 
 impl State {
     /// A birth or a loss closes the load history: every ladder starts anew. Its day, if it did.
-    fn enter_stage(&mut self, before: Option<&Stage>, now: &Stage) -> Option<NaiveDate> {
+    fn enter_stage(&mut self, before: Option<&Stage>, now: &Stage, rules: &RulePack) -> Option<NaiveDate> {
         let event = |s: Option<&Stage>| match s {
             Some(Stage::Postpartum { birth, .. }) => Some(*birth),
             Some(Stage::AfterLoss { on }) => Some(*on),
@@ -88,7 +93,10 @@ impl State {
         };
         let day = event(Some(now))?;
         // The same birth recorded again, or its date put right by days, is no second one.
-        if event(before).is_some_and(|b| (day - b).num_days().abs() <= 28) {
+        if event(before).is_some_and(|b| {
+            f64::from(i32::try_from((day - b).num_days().abs()).unwrap_or(i32::MAX))
+                <= rules.number("stage.same-birth", "days")
+        }) {
             return None;
         }
         self.trackers.clear();

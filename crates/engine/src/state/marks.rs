@@ -28,7 +28,7 @@ impl State {
             match verdict.class {
                 Class::Red => self.flag(run, said.record, said.at, &verdict, effects),
                 Class::Hold => {
-                    let scope = scope_at_large(&verdict);
+                    let scope = verdict.scope_on(None);
                     self.hold((said.record, said.at), &verdict, None, scope);
                     match scope {
                         Scope::All | Scope::Ladder => effects.all = Some(said.record),
@@ -200,7 +200,7 @@ impl State {
         match verdict.class {
             Class::Red => self.flag(run, mark.record, at, &verdict, effects),
             Class::Hold => {
-                let scope = if mark.ladder.is_some() { verdict.scope } else { scope_at_large(&verdict) };
+                let scope = verdict.scope_on(mark.ladder.as_ref());
                 self.hold((mark.record, at), &verdict, mark.ladder.clone(), scope);
                 match scope {
                     Scope::All => effects.all = Some(mark.record),
@@ -362,7 +362,7 @@ impl State {
                         self.hold(by, &verdict, Some(ladder), Scope::Ladder);
                     }
                 }
-                Class::Hold => self.hold(by, &verdict, None, scope_at_large(&verdict)),
+                Class::Hold => self.hold(by, &verdict, None, verdict.scope_on(None)),
                 Class::Drop if ladders.is_empty() => {
                     all.get_or_insert((verdict, said.at));
                 }
@@ -389,14 +389,6 @@ fn confirmed_red<'s>(
         |said: &'s Said<Symptom>| (judge(ground.rules, &ground.intake, &said.what, Before::default()), said);
     let verdicts: Vec<_> = confirmed.iter().map(judged).filter(|(v, _)| v.class == Class::Red).collect();
     verdicts.into_iter()
-}
-
-/// The scope of a hold that came of no ladder: one of a ladder alone concerns all of them then.
-fn scope_at_large(verdict: &Verdict) -> Scope {
-    match verdict.scope {
-        Scope::Ladder | Scope::All => Scope::All,
-        Scope::LowerBody => Scope::LowerBody,
-    }
 }
 
 /// True if a kind gives up a position and the level has an open option in another one.

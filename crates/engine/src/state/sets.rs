@@ -1,24 +1,19 @@
 //! What sets tell: of strength, and as exposures.
 
-use super::trace::Round;
 use super::{
     BodyPart, Effects, Exposure, LastSet, RepMax, SetStep, State, StrengthStart, StrengthState, StrengthStep,
     TrendDay, VariantUse, start_for,
 };
 use crate::catalogue::{Catalogue, Region};
 use crate::ground::Ground;
-use crate::history::Run;
+use crate::history::{Round, Run, SetEntry, rounds_of};
 use crate::ids::{GroupId, LadderId, VariantId};
 use crate::programme::{Amount, Start};
 use crate::record::{Purpose, Reserve, SetDone};
+use crate::rules::RulePack;
 use crate::strength::{Constants, Reach, Tracker, effective_load};
 use crate::units::Kg;
 use std::collections::BTreeMap;
-
-/// Beyond so many reps a set is no evidence of strength; chosen, no source.
-const MOST_REPS: u16 = 60;
-/// The scale of effort ends at ten in reserve (RPE 0).
-const MOST_RESERVE: u8 = 10;
 
 impl State {
     /// Sets move the strength states and make exposures; what moved the states goes into `trace`.
@@ -33,8 +28,10 @@ impl State {
     ) {
         let assumed = ground.rules.number("strength.body", "assumed_kg");
         let body = run.body_mass.unwrap_or(Kg(assumed));
+        let unknown = |name| ground.rules.number("log.unknown-dose", name);
         for round in rounds_of(run) {
-            let set = &round.entry.set;
+            let Some(taken) = weaker_side(&round, ground.rules) else { continue };
+            let set = &taken.set;
             let Some(place) = ground.catalogue.place(&set.variant) else { continue };
             let Some(group) = place.variant.group.clone() else { continue };
             let j = f64::from(self.sets_of_day(&group, run.day));
@@ -43,15 +40,17 @@ impl State {
                 let rounds = self.sets_of_day(&group, run.day).saturating_add(1);
                 self.rounds.insert(group.clone(), (run.day, rounds));
             }
-            let Some(reach) = evidence(set) else { continue };
+            let Some(reach) = evidence(set, ground.rules) else { continue };
             let Some(load) = effective_load(place.variant, &set.load, body) else { continue };
             if !load.0.is_finite() {
                 continue;
             }
-            let (bottom, target) = run
-                .prescription(&set.slot)
-                .map_or((8.0, 3.0), |p| (f64::from(p.range.low()), p.reserve.unwrap_or(3.0)));
-            let prior = ground.catalogue.group(&group).map_or(38.0, |g| g.prior_c);
+            let (bottom, target) =
+                run.prescription(&set.slot).map_or((unknown("low"), unknown("target")), |p| {
+                    (f64::from(p.range.low()), p.reserve.unwrap_or(unknown("target")))
+                });
+            // A catalogue that was read holds the group of each of its variants.
+            let Some(prior) = ground.catalogue.group(&group).map(|g| g.prior_c) else { continue };
             // A start of another make, say one weight where a pair is held, tells nothing of this one.
             let by_coach = start_for(starts, &place.ladder.id, &set.variant)
                 .and_then(|s| s.load.as_ref())
@@ -75,8 +74,8 @@ impl State {
                 let assumed = run.body_mass.is_none();
                 let share = place.variant.share.as_ref();
                 trace.push(StrengthStep::Set(Box::new(SetStep {
-                    records: round.records(run),
-                    taken: round.entry.record,
+                    records: round.records(),
+                    taken: taken.record,
                     run: run.id,
                     day: run.day,
                     group: group.clone(),
@@ -106,6 +105,7 @@ impl State {
     }
 
     fn take_exposures(&mut self, run: &Run, k: &Constants, ground: &Ground<'_>, effects: &Effects, body: Kg) {
+        let unknown = |name| ground.rules.number("log.unknown-dose", name);
         let mut last_by_ladder: BTreeMap<LadderId, &SetDone> = BTreeMap::new();
         // A finisher speaks for its ladder only where nothing else was done.
         let finishers = run.sets.iter().filter(|e| e.set.purpose == Purpose::Finisher);
@@ -121,9 +121,12 @@ impl State {
             }
             let level = u8::try_from(place.level).unwrap_or(u8::MAX);
             let prescription = run.prescription(&last_set.slot);
-            let range = prescription.map_or(Amount::Reps { low: 8, high: 12 }, |p| p.range);
-            let target = prescription.and_then(|p| p.reserve).unwrap_or(3.0);
-            let floor = prescription.map_or(1.0, |p| p.floor);
+            let range = prescription
+                .map_or(Amount::Reps { low: unknown("low") as u16, high: unknown("high") as u16 }, |p| {
+                    p.range
+                });
+            let target = prescription.and_then(|p| p.reserve).unwrap_or(unknown("target"));
+            let floor = prescription.map_or(unknown("floor"), |p| p.floor);
             let timed = matches!(range, Amount::Seconds { .. });
             let lower_held = effects.lower.is_some() && place.ladder.region == Region::Lower;
             let symptom_free = effects.red.is_none()
@@ -248,66 +251,49 @@ fn variants_of(run: &Run, ladder: &LadderId, last: VariantId) -> Vec<VariantId> 
 /// Working sets of each group in a run; one round of two sides counts once.
 pub(crate) fn working_rounds(run: &Run, catalogue: &Catalogue) -> BTreeMap<GroupId, u32> {
     let mut rounds = BTreeMap::new();
-    let rounds_done = rounds_of(run);
-    let sets = rounds_done.iter().map(|r| &r.entry.set);
-    for set in sets.filter(|s| matches!(s.purpose, Purpose::Work | Purpose::Find)) {
-        if let Some(group) = catalogue.place(&set.variant).and_then(|p| p.variant.group.clone()) {
+    for round in rounds_of(run).iter().filter(|r| r.is_work()) {
+        if let Some(group) = catalogue.place(&round.set.variant).and_then(|p| p.variant.group.clone()) {
             *rounds.entry(group).or_insert(0) += 1;
         }
     }
     rounds
 }
 
+/// The side of a round that is taken: the one with fewer reps to failure. A side without evidence leaves the round to
+/// the other one.
+fn weaker_side<'r>(round: &Round<'r>, rules: &RulePack) -> Option<&'r SetEntry> {
+    let mut taken: Option<(&SetEntry, Option<Reach>)> = None;
+    for side in &round.sides {
+        let reach = evidence(&side.set, rules);
+        let weaker = match (taken.and_then(|(_, a)| a), reach) {
+            (Some(a), Some(b)) => {
+                b.total() < a.total() || (b.total() <= a.total() && matches!(b, Reach::Exactly { .. }))
+            }
+            (None, Some(_)) => true,
+            (Some(_) | None, None) => taken.is_none(),
+        };
+        if weaker {
+            taken = Some((side, reach));
+        }
+    }
+    taken.map(|(side, _)| side)
+}
+
 /// A set as evidence of strength; `None` if it is none (5.2).
-fn evidence(set: &SetDone) -> Option<Reach> {
+fn evidence(set: &SetDone, rules: &RulePack) -> Option<Reach> {
     let counts = matches!(set.purpose, Purpose::Work | Purpose::Find);
     if !counts || set.stopped || set.seconds.is_some() || set.reps == 0 {
         return None;
     }
     // The line of the model says nothing so far out, and nobody judges so much in reserve.
-    if set.reps > MOST_REPS || !set.load.is_plausible() {
+    if f64::from(set.reps) > rules.number("strength.evidence", "most_reps") || !set.load.is_plausible() {
         return None;
     }
     let reps = f64::from(set.reps);
+    let most = rules.number("strength.evidence", "most_reserve");
     match set.reserve? {
-        Reserve::Exactly(n) if n <= MOST_RESERVE => Some(Reach::Exactly { reps, reserve: f64::from(n) }),
-        Reserve::AtLeast(n) if n <= MOST_RESERVE => Some(Reach::AtLeast { reps, reserve: f64::from(n) }),
-        Reserve::Exactly(_) | Reserve::AtLeast(_) => None,
+        Reserve::Exactly(n) | Reserve::AtLeast(n) if f64::from(n) > most => None,
+        Reserve::Exactly(n) => Some(Reach::Exactly { reps, reserve: f64::from(n) }),
+        Reserve::AtLeast(n) => Some(Reach::AtLeast { reps, reserve: f64::from(n) }),
     }
-}
-
-/// Sets round by round: of two sides the one with fewer reps to failure.
-fn rounds_of(run: &Run) -> Vec<Round<'_>> {
-    let mut rounds: Vec<Round<'_>> = Vec::new();
-    for entry in &run.sets {
-        let set = &entry.set;
-        let other = rounds.iter_mut().find(|r| {
-            let r = &r.entry.set;
-            set.side.is_some()
-                && r.side.is_some()
-                && r.side != set.side
-                && r.slot == set.slot
-                && r.round == set.round
-                && r.variant == set.variant
-        });
-        match other {
-            Some(other) => {
-                // A side without evidence leaves the round to the other one.
-                let weaker = match (evidence(&other.entry.set), evidence(set)) {
-                    (Some(a), Some(b)) => {
-                        b.total() < a.total()
-                            || (b.total() <= a.total() && matches!(b, Reach::Exactly { .. }))
-                    }
-                    (None, Some(_)) => true,
-                    (Some(_) | None, None) => false,
-                };
-                other.others.push(if weaker { other.entry.record } else { entry.record });
-                if weaker {
-                    other.entry = entry;
-                }
-            }
-            None => rounds.push(Round { entry, others: Vec::new() }),
-        }
-    }
-    rounds
 }

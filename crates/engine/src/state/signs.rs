@@ -26,6 +26,13 @@ pub struct Hold {
 }
 
 impl Hold {
+    /// Answers that fit it: a restart is of a ladder.
+    #[must_use]
+    pub fn answers(&self) -> Vec<HoldAnswer> {
+        let restart = self.ladder.is_some().then_some(HoldAnswer::RestartLighter);
+        [Some(HoldAnswer::GoOn), restart, Some(HoldAnswer::KeepResting)].into_iter().flatten().collect()
+    }
+
     /// True while its scope rests.
     #[must_use]
     pub fn rests(&self) -> bool {

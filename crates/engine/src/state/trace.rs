@@ -3,7 +3,7 @@
 
 use super::{Fold, Frame, State};
 use crate::catalogue::Catalogue;
-use crate::history::{History, Run, SetEntry};
+use crate::history::History;
 use crate::ids::{GroupId, RecordId, RunId, VariantId};
 use crate::kit::Load;
 use crate::programme::Start;
@@ -160,7 +160,7 @@ impl StrengthTrace {
         for run in &history.runs {
             fold.take(history, run, frame);
         }
-        fold.enter_stages(history, None);
+        fold.enter_stages(history, None, frame);
         Self { constants: Constants::of(rules), steps: fold.trace.unwrap_or_default() }
     }
 
@@ -191,23 +191,6 @@ impl RepMax {
     pub(super) fn of(tracker: &Tracker, reps: f64) -> Self {
         let (estimate, low, high) = tracker.rep_max(reps);
         Self { estimate, low, high }
-    }
-}
-
-/// A round of a run: the set that is taken, and the records of all its sides.
-#[derive(Debug)]
-pub(super) struct Round<'r> {
-    /// The side that is taken, or the only one.
-    pub entry: &'r SetEntry,
-    /// Records of the other sides; empty, and without memory of its own, for a set of both sides at once.
-    pub others: Vec<RecordId>,
-}
-
-impl Round<'_> {
-    /// The records in the order of logging.
-    pub(super) fn records(&self, run: &Run) -> Vec<RecordId> {
-        let mine = |id: &RecordId| *id == self.entry.record || self.others.contains(id);
-        run.sets.iter().map(|e| e.record).filter(mine).collect()
     }
 }
 

@@ -114,6 +114,43 @@ const TABLE: &[(Tale, &[Other])] = &[
         tale::watched_after_a_birth,
         &[("watch.guideline-postpartum", "minutes", 100.0), ("watch.guideline-postpartum", "days", 2.0)],
     ),
+    (
+        tale::a_set_far_from_failure,
+        &[("strength.evidence", "most_reps", 25.0), ("strength.evidence", "most_reserve", 3.0)],
+    ),
+    (
+        tale::a_log_without_its_proposals,
+        &[
+            ("log.unknown-dose", "low", 9.0),
+            ("log.unknown-dose", "high", 13.0),
+            ("log.unknown-dose", "target", 2.0),
+            ("log.unknown-dose", "floor", 2.0),
+        ],
+    ),
+    (tale::a_birth_put_right, &[("stage.same-birth", "days", 14.0)]),
+    (
+        tale::beside_a_usual_symptom,
+        &[
+            ("symptom.amounts", "little", 5.0),
+            ("symptom.amounts", "clearly", 8.0),
+            ("symptom.amounts", "lot", 5.0),
+        ],
+    ),
+    (
+        tale::on_the_desk,
+        &[
+            ("watch.desk", "silent_days", 5.0),
+            ("watch.desk", "silent_after_symptom_days", 2.0),
+            ("watch.desk", "recent_days", 5.0),
+            ("watch.desk", "week_days", 2.0),
+            ("watch.desk", "unanswered_days", 4.0),
+            ("watch.desk", "near_due_days", 40.0),
+            ("watch.desk", "over_share", 0.2),
+            ("watch.desk", "jump_share", 4.0),
+            ("watch.desk", "skipped", 2.0),
+        ],
+    ),
+    (tale::left_open, &[("session.open", "hours", 5.0), ("session.next-day", "days", 3.0)]),
     (tale::first_time_after_a_birth, &[("fresh.start", "reserve", 7.0)]),
 ];
 

@@ -1,6 +1,7 @@
 //! Sets round by round: where one side works at a time, both sides are one set.
 
-use crate::history::{Run, SetEntry};
+use super::{Run, SetEntry};
+use crate::ids::RecordId;
 use crate::kit::Load;
 use crate::record::{Purpose, Reserve, SetDone};
 
@@ -36,6 +37,12 @@ impl Round<'_> {
             Reserve::Exactly(n) => (*n, 0),
             Reserve::AtLeast(n) => (*n, 1),
         })
+    }
+
+    /// The records of its sides, in order of logging.
+    #[must_use]
+    pub fn records(&self) -> Vec<RecordId> {
+        self.sides.iter().map(|e| e.record).collect()
     }
 
     /// What was held.
