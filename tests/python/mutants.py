@@ -3,8 +3,8 @@
     cargo install cargo-mutants --locked
     python3 tests/python/mutants.py crates/engine/src/strength.rs crates/engine/src/proposal/load/*.rs
 
-The list of changes is that of cargo-mutants. That tool builds every test of the package for each change; this builds the two
-that tell the engine's stories, in a work tree of its own under target/. Results are appended to
+The list of changes is that of cargo-mutants. That tool builds every test of the package for each change; this builds the
+stories, and the unit tests for what no story notices, in a work tree of its own under target/. Results are appended to
 target/mutants.jsonl, and a change that stands there already is not tried again, so a long run can be stopped.
 Prints what survived. A few of a hundred are no faults: `>` for `>=` between floats that never meet, say.
 """
@@ -18,7 +18,8 @@ import sys
 HOME = pathlib.Path(__file__).resolve().parents[2]
 TREE = HOME / "target" / "mutants"
 RESULTS = HOME / "target" / "mutants.jsonl"
-TESTS = ["cargo", "test", "--quiet", "--package", "newel-engine", "--lib", "--test", "it"]
+TESTS = ["cargo", "test", "--quiet", "--package", "newel-engine"]
+STORIES, UNITS = [*TESTS, "--test", "it"], [*TESTS, "--lib"]
 # Fewer cases of each property: a survivor is tried again with all of them by the plain test command.
 SETTINGS = dict(os.environ, PROPTEST_CASES="12", RUST_BACKTRACE="0", CARGO_PROFILE_DEV_DEBUG="0")
 
@@ -33,7 +34,7 @@ def prepare():
         subprocess.run(["git", "worktree", "add", "--quiet", "--detach", TREE, "HEAD"], cwd=HOME, check=True)
     head = subprocess.run(["git", "rev-parse", "HEAD"], cwd=HOME, text=True, capture_output=True, check=True).stdout
     run(["git", "checkout", "--quiet", "--force", "--detach", head.strip()], check=True)
-    if run(TESTS, env=SETTINGS).returncode:
+    if run([*STORIES, "--lib"], env=SETTINGS).returncode:
         sys.exit("the tests fail as they are: mend that first")
 
 
@@ -41,10 +42,11 @@ def outcome(change, file):
     """caught, survived, unviable (it does not compile) or hung."""
     run(["git", "checkout", "--quiet", "--", file], check=True)
     run(["patch", "--silent", file], input=change["diff"], check=True)
-    if run([*TESTS, "--no-run"], env=SETTINGS).returncode:
+    if run([*STORIES, "--no-run"], env=SETTINGS).returncode:
         return "unviable"
     try:
-        return "caught" if run(TESTS, env=SETTINGS, timeout=120).returncode else "survived"
+        noticed = any(run(tests, env=SETTINGS, timeout=120).returncode for tests in (STORIES, UNITS))
+        return "caught" if noticed else "survived"
     except subprocess.TimeoutExpired:
         return "hung"
 

@@ -5,10 +5,11 @@
 use newel_engine::catalogue::Catalogue;
 use newel_engine::rules::RulePack;
 use newel_engine::simulate::{Report, Tally, scenarios, trial};
+use std::sync::Arc;
 
 fn run(name: &str, clients: u64, seed: u64) -> Report {
-    let catalogue = Catalogue::built_in().unwrap();
-    let rules = RulePack::built_in().unwrap();
+    let catalogue = Arc::new(Catalogue::built_in().unwrap());
+    let rules = Arc::new(RulePack::built_in().unwrap());
     let scenario = scenarios().into_iter().find(|s| s.name == name).unwrap();
     let outcomes = (0..clients).map(|n| trial(&scenario, &catalogue, &rules, (seed, n), 12)).collect();
     Tally::of(outcomes).report(name, 12, seed)
@@ -69,8 +70,9 @@ fn the_loop_stays_where_it_was_measured() {
 #[test]
 fn the_second_pair_of_eyes_sees() {
     // With a rule loosened the watch, which has its own numbers, must find something.
-    let catalogue = Catalogue::built_in().unwrap();
-    let rules = RulePack::built_in().unwrap().with_number("load.step", "share", 0.5).unwrap();
+    let catalogue = Arc::new(Catalogue::built_in().unwrap());
+    let loosened = RulePack::built_in().unwrap().with_number("load.step", "share", 0.5);
+    let rules = Arc::new(loosened.unwrap());
     let scenario = scenarios().into_iter().find(|s| s.name == "newcomers").unwrap();
     let outcomes = (0..20).map(|n| trial(&scenario, &catalogue, &rules, (1, n), 12)).collect();
     let r = Tally::of(outcomes).report("loosened", 12, 1);

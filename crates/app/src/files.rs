@@ -22,7 +22,7 @@ impl Profile {
             folder: folder.display().to_string(),
             file_name,
             records: u32::try_from(known.records.len()).unwrap_or(u32::MAX),
-            last_session: known.history.runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day),
+            last_session: known.history().runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day),
             coach: known.plan.as_ref().map(|p| p.coach.clone()),
             programme: known.plan.as_ref().map(|p| p.programme.title.clone()),
         })

@@ -25,7 +25,7 @@ impl Profile {
         symptoms: Vec<Symptom>,
     ) -> Result<TrainView, AppError> {
         let symptoms = checked_symptoms(symptoms)?;
-        self.own()?.history.run(run).ok_or(Refusal::NoSuchThing)?;
+        self.own()?.history().run(run).ok_or(Refusal::NoSuchThing)?;
         self.write_own(Action::AnswerNextDay, now, vec![Payload::NextDayAnswer { run, answer, symptoms }])?;
         self.train_view(now)
     }
@@ -102,9 +102,8 @@ impl Profile {
 
     fn marked(&mut self, now: DateTime<FixedOffset>, record: RecordId) -> Result<MarkedView, AppError> {
         let train = self.train_view(now)?;
-        let books = self.books();
         let known = self.own()?;
-        let mark = train_view::mark_of(known, &books, record, now).ok_or(Refusal::NoSuchThing)?;
+        let mark = train_view::mark_of(known, record).ok_or(Refusal::NoSuchThing)?;
         Ok(MarkedView { mark, train })
     }
 
@@ -122,7 +121,7 @@ impl Profile {
         match &target.payload {
             Payload::SetDone(_) | Payload::SetSkipped { .. } | Payload::OptionChosen { .. } => {}
             Payload::SymptomMark { .. } | Payload::CheckIn { .. } | Payload::NextDayAnswer { .. } => {
-                let ended = run_of(&target.payload).and_then(|run| known.history.run(run));
+                let ended = run_of(&target.payload).and_then(|run| known.history().run(run));
                 let sealed = ended.is_some_and(|r| r.ended.is_some()) || now - target.at >= LEFT_STANDING;
                 if sealed && self.is_red(record)? {
                     return Err(Refusal::Confirmed.into());
@@ -136,11 +135,8 @@ impl Profile {
     }
 
     fn is_red(&mut self, record: RecordId) -> Result<bool, AppError> {
-        let books = self.books();
         let known = self.own()?;
-        let day = known.history.runs.last().map(|r| r.day).unwrap_or_default();
-        Ok(known
-            .bench(&books, day, None)
-            .is_some_and(|b| b.state.reds.iter().any(|red| red.record == record)))
+        let day = known.history().runs.last().map(|r| r.day).unwrap_or_default();
+        Ok(known.bench(day, None).is_some_and(|b| b.state.reds.iter().any(|red| red.record == record)))
     }
 }

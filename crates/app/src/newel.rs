@@ -18,9 +18,9 @@ use uuid::Uuid;
 #[derive(Debug)]
 pub struct Books {
     /// Catalogue.
-    pub catalogue: Catalogue,
+    pub catalogue: Arc<Catalogue>,
     /// Rule pack.
-    pub rules: RulePack,
+    pub rules: Arc<RulePack>,
 }
 
 impl Books {
@@ -31,7 +31,7 @@ impl Books {
     pub fn built_in() -> Result<Arc<Self>, AppError> {
         let catalogue = Catalogue::built_in().map_err(|_| AppError::Internal)?;
         let rules = RulePack::built_in().map_err(|_| AppError::Internal)?;
-        Ok(Arc::new(Self { catalogue, rules }))
+        Ok(Arc::new(Self { catalogue: Arc::new(catalogue), rules: Arc::new(rules) }))
     }
 }
 

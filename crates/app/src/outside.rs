@@ -86,8 +86,8 @@ pub fn read_file(path: &Path) -> Result<Document, AppError> {
 pub fn propose(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<Proposed, AppError> {
     let (name, known) = known_from(books, plan, log)?;
     let in_force = known.plan.as_ref().ok_or(Refusal::NoPlan)?;
-    let bench = known.bench(books, on, None).ok_or(Refusal::NoPlan)?;
-    let session = next_session(&known.history, &in_force.programme).ok_or(Refusal::NoPlan)?;
+    let bench = known.bench(on, None).ok_or(Refusal::NoPlan)?;
+    let session = next_session(known.history(), &in_force.programme).ok_or(Refusal::NoPlan)?;
     Ok(Proposed {
         name,
         programme: in_force.programme.title.clone(),
@@ -134,7 +134,7 @@ pub(crate) fn known_with(books: &Books, plan: &PlanDocument, log: &LogDocument) 
     if let Some(plan) = &newest {
         plan.programme.check(&books.catalogue).map_err(|_| Refusal::UnusableProgramme)?;
     }
-    Ok(Known { plan: newest, ..Known::of(records) })
+    Ok(Known::with(books, newest, records))
 }
 
 /// Checks a plan file, a log file or a database; changes nothing.

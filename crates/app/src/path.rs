@@ -45,8 +45,8 @@ impl Profile {
     pub fn kit_view(&mut self) -> Result<KitView, AppError> {
         let known = self.own()?;
         Ok(KitView {
-            kit: known.history.kit(),
-            known: !known.history.kits.is_empty(),
+            kit: known.history().kit(),
+            known: !known.history().kits.is_empty(),
             band_presets: BAND_PRESETS
                 .iter()
                 .map(|(name, at_100, at_200)| Band {
@@ -103,10 +103,10 @@ fn checked_kit(kit: &Kit) -> Result<(), AppError> {
 /// How she stands on each ladder of her programme.
 #[must_use]
 pub fn ladders(known: &Known, books: &Books, day: NaiveDate) -> Vec<LadderView> {
-    let Some(bench) = known.bench(books, day, None) else { return Vec::new() };
+    let Some(bench) = known.bench(day, None) else { return Vec::new() };
     let Some(plan) = &known.plan else { return Vec::new() };
     // Of every planned session its proposals as of today; the next session first.
-    let next = next_session(&known.history, &plan.programme);
+    let next = next_session(known.history(), &plan.programme);
     let mut proposals: Vec<Proposal> = Vec::new();
     for session in next.into_iter().chain(plan.programme.sessions.iter()) {
         for proposal in bench.propose(session).slots {
@@ -151,7 +151,7 @@ fn ladder_view(
                     .map(|d| {
                         let (kg, low, high) = d.one_rep_max;
                         let marked =
-                            known.history.runs.iter().filter(|r| r.day == d.day).any(|r| {
+                            known.history().runs.iter().filter(|r| r.day == d.day).any(|r| {
                                 r.marks.iter().any(|m| !m.taken_back && m.ladder.as_ref() == Some(id))
                             });
                         TrendPoint { day: d.day, kg: kg.0, low: low.0, high: high.0, marked }
@@ -175,7 +175,7 @@ fn ladder_view(
 /// Her sessions, the newest first.
 #[must_use]
 pub fn sessions(known: &Known) -> Vec<SessionLogView> {
-    known.history.runs.iter().rev().filter(|r| r.planned.is_some()).map(|r| session_log(known, r)).collect()
+    known.history().runs.iter().rev().filter(|r| r.planned.is_some()).map(|r| session_log(known, r)).collect()
 }
 
 fn session_log(known: &Known, run: &Run) -> SessionLogView {

@@ -6,9 +6,11 @@ use crate::views::{PersonView, ProfileCard, Role};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::history::History;
 use newel_engine::ids::{DeviceId, PersonId, RecordId, RunId};
+use newel_engine::ledger::Ledger;
 use newel_engine::programme::{Programme, Start};
-use newel_engine::proposal::{Bench, Inputs};
+use newel_engine::proposal::Bench;
 use newel_engine::record::{Payload, Record, Versions};
+use newel_engine::state::State;
 use newel_exchange::PlanDocument;
 use newel_store::{Action, Change, Store, hash_of};
 use sha2::{Digest, Sha256};
@@ -30,11 +32,15 @@ pub struct Profile {
 pub struct Known {
     /// Her records, in the order of the store.
     pub records: Vec<Record>,
-    /// What happened.
-    pub history: History,
     /// The plan in force, if there is one.
     pub plan: Option<Plan>,
+    ledger: Ledger,
+    /// How many of the records the ledger holds.
+    read: usize,
 }
+
+/// From so many new records on a ledger is made anew rather than kept up one by one.
+const MANY: usize = 64;
 
 /// The plan in force.
 #[derive(Clone, Debug, PartialEq)]
@@ -54,20 +60,53 @@ pub struct Plan {
 impl Known {
     /// Reads records.
     #[must_use]
-    pub fn of(records: Vec<Record>) -> Self {
-        let history = History::of(&records);
+    pub fn of(books: &Books, records: Vec<Record>) -> Self {
         let plan = plan_in(&records);
-        Self { records, history, plan }
+        Self::with(books, plan, records)
     }
 
-    /// As [`Known::of`] for more records, the first `known` of which stood here before. A plan file is
-    /// long to read, so the one in force is kept where none came in since.
-    fn grown(plan: Option<Plan>, records: Vec<Record>, known: usize) -> Self {
-        let came_in = records.iter().skip(known).any(|r| matches!(r.payload, Payload::PlanTakenIn { .. }));
+    /// Reads records, by a plan that need not stand among them.
+    #[must_use]
+    pub fn with(books: &Books, plan: Option<Plan>, records: Vec<Record>) -> Self {
+        let (catalogue, rules) = (Arc::clone(&books.catalogue), Arc::clone(&books.rules));
+        let starts = plan.as_ref().map_or((&[][..], None), |p| (&p.starts[..], Some(p.made)));
+        let ledger = Ledger::of(catalogue, rules, starts, &records);
+        let read = records.len();
+        Self { records, plan, ledger, read }
+    }
+
+    /// Takes records in that came after the others; they are read by [`Known::read`].
+    fn extend(&mut self, records: &[Record]) {
+        self.records.extend(records.iter().cloned());
+    }
+
+    /// Reads what has come in. A plan file is long to read, so the one in force is kept where none came.
+    fn read(&mut self, books: &Books) {
+        let new = &self.records[self.read..];
+        let came_in = new.iter().any(|r| matches!(r.payload, Payload::PlanTakenIn { .. }));
+        let records = |known: &mut Self| std::mem::take(&mut known.records);
         if came_in {
-            return Self::of(records);
+            *self = Self::of(books, records(self));
+        } else if new.len() >= MANY {
+            *self = Self::with(books, self.plan.take(), records(self));
+        } else {
+            for record in new {
+                self.ledger.add(record.clone());
+            }
+            self.read = self.records.len();
         }
-        Self { history: History::of(&records), records, plan }
+    }
+
+    /// What happened.
+    #[must_use]
+    pub fn history(&self) -> &History {
+        self.ledger.history()
+    }
+
+    /// Where she stands on a day.
+    #[must_use]
+    pub fn state(&self, day: NaiveDate) -> State {
+        self.ledger.state(day)
     }
 
     /// The coach's starts that came with the plan, with the local day on which it was made.
@@ -78,18 +117,19 @@ impl Known {
 
     /// The engine over it, on a day; `None` without a plan.
     #[must_use]
-    pub fn bench<'a>(&'a self, books: &'a Books, day: NaiveDate, run: Option<RunId>) -> Option<Bench<'a>> {
-        let plan = self.plan.as_ref()?;
-        Some(Bench::of(Inputs {
-            history: &self.history,
-            programme: &plan.programme,
-            starts: &plan.starts,
-            starts_of: Some(plan.made),
-            catalogue: &books.catalogue,
-            rules: &books.rules,
-            day,
-            run,
-        }))
+    pub fn bench(&self, day: NaiveDate, run: Option<RunId>) -> Option<Bench<'_>> {
+        Some(self.bench_for(&self.plan.as_ref()?.programme, day, run))
+    }
+
+    /// The engine over it, on a day, for a programme of the caller's.
+    #[must_use]
+    pub fn bench_for<'a>(
+        &'a self,
+        programme: &'a Programme,
+        day: NaiveDate,
+        run: Option<RunId>,
+    ) -> Bench<'a> {
+        self.ledger.bench(programme, day, run)
     }
 }
 
@@ -218,7 +258,7 @@ impl Profile {
     /// When the log cannot be read.
     pub fn known(&mut self, person: PersonId) -> Result<&Known, AppError> {
         if !self.cache.contains_key(&person) {
-            let known = Known::of(self.store.records(person)?);
+            let known = Known::of(&self.books, self.store.records(person)?);
             self.cache.insert(person, known);
         }
         self.cache.get(&person).ok_or(AppError::Internal)
@@ -244,16 +284,9 @@ impl Profile {
         payloads: Vec<Payload>,
     ) -> Result<Change, AppError> {
         let change = self.store.write(action, now, person, payloads)?;
-        match self.cache.get_mut(&person) {
-            Some(known) => {
-                let mut records = std::mem::take(&mut known.records);
-                let before = records.len();
-                records.extend(change.records.iter().cloned());
-                *known = Known::grown(known.plan.take(), records, before);
-            }
-            None => {
-                self.cache.remove(&person);
-            }
+        if let Some(known) = self.cache.get_mut(&person) {
+            known.extend(&change.records);
+            known.read(&self.books);
         }
         Ok(change)
     }
@@ -282,7 +315,7 @@ impl Profile {
         let person = self.person;
         let change = self.store.write(action, now, person, payloads)?;
         if let Some(known) = self.cache.get_mut(&person) {
-            known.records.extend(change.records.iter().cloned());
+            known.extend(&change.records);
         }
         Ok(change)
     }
@@ -290,10 +323,7 @@ impl Profile {
     /// Works out anew what is known about the profile's own person, after [`Profile::write_unread`].
     pub(crate) fn reread(&mut self) {
         if let Some(known) = self.cache.get_mut(&self.person) {
-            // No plan is ever taken in this way: only take-in writes that, and it forgets what is cached.
-            let records = std::mem::take(&mut known.records);
-            let before = records.len();
-            *known = Known::grown(known.plan.take(), records, before);
+            known.read(&self.books);
         }
     }
 
@@ -332,14 +362,14 @@ impl Profile {
         let own = person == self.person;
         let known = self.known(person)?;
         // Numbers are the client's own; a name that the coach wrote fills in where she has said none.
-        let latest = known.history.profiles.last().map(|p| &p.what);
+        let latest = known.history().profiles.last().map(|p| &p.what);
         let number = |pick: fn(&newel_engine::record::Profile) -> Option<&String>| {
-            known.history.profiles.iter().rev().find_map(|p| pick(&p.what)).cloned()
+            known.history().profiles.iter().rev().find_map(|p| pick(&p.what)).cloned()
         };
         Ok(PersonView {
             person,
             name: latest.map_or_else(|| if own { name } else { String::new() }, |p| p.name.clone()),
-            stage: known.history.stage().map(|s| s.on(day)),
+            stage: known.history().stage().map(|s| s.on(day)),
             emergency: number(|p| p.emergency.as_ref()),
             clinic: number(|p| p.clinic.as_ref()),
         })

@@ -102,9 +102,9 @@ fn replay(books: &Books, all: &[(String, Record)], shown: RecordId) -> Result<Re
     }
     let (lines, records): (Vec<String>, Vec<Record>) =
         all.iter().filter(|(_, r)| newel_store::is_known(known, r.device, r.seq)).cloned().unzip();
-    let then = Known::of(records);
+    let then = Known::of(books, records);
     let plan = then.plan.as_ref().ok_or(Refusal::NoPlan)?;
-    let bench = then.bench(books, result.on, Some(*run)).ok_or(Refusal::NoPlan)?;
+    let bench = then.bench(result.on, Some(*run)).ok_or(Refusal::NoPlan)?;
     let session = plan.programme.session(&result.session).ok_or(Refusal::NoSuchThing)?;
     let again = bench.propose(session);
     let same_inputs = inputs_hash(&lines, plan, &versions(books), result.on, *run) == *inputs;

@@ -59,10 +59,10 @@ impl Profile {
         self.coach_only()?;
         let known = self.client(person)?;
         let (books, device) = (self.books(), self.store.device()?);
-        let pack = books.rules.in_force(&known.history.settings, None, now.date_naive());
+        let pack = books.rules.in_force(&known.history().settings, None, now.date_naive());
         let own = |record| known.records.iter().any(|r| r.id == record && r.device == device);
         let mut views: Vec<RuleSettingView> = known
-            .history
+            .history()
             .settings
             .iter()
             .map(|said| {

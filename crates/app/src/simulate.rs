@@ -6,6 +6,7 @@ use newel_engine::catalogue::Catalogue;
 use newel_engine::rules::RulePack;
 use newel_engine::simulate::{Outcome, Report, Scenario, Tally, scenarios, trial};
 use std::path::Path;
+use std::sync::Arc;
 
 /// What is asked of the simulator.
 #[derive(Clone, Debug)]
@@ -32,6 +33,7 @@ pub fn simulate(asked: &Simulation) -> Result<Vec<Report>, AppError> {
     for (rule, name, value) in &asked.try_numbers {
         rules = rules.with_number(rule, name, *value).ok_or(Refusal::NoSuchThing)?;
     }
+    let (catalogue, rules) = (Arc::new(catalogue), Arc::new(rules));
     let wanted: Vec<Scenario> = scenarios()
         .into_iter()
         .filter(|s| asked.scenario.as_deref().is_none_or(|name| name == s.name))
@@ -44,8 +46,8 @@ pub fn simulate(asked: &Simulation) -> Result<Vec<Report>, AppError> {
 
 fn one(
     scenario: &Scenario,
-    catalogue: &Catalogue,
-    rules: &RulePack,
+    catalogue: &Arc<Catalogue>,
+    rules: &Arc<RulePack>,
     asked: &Simulation,
 ) -> Result<Report, AppError> {
     let threads = std::thread::available_parallelism().map_or(1, |n| n.get() as u64);

@@ -27,6 +27,6 @@ pub fn strength(books: &Books, plan: &Path, log: &Path) -> Result<Strength, AppE
     Ok(Strength {
         name,
         programme: plan.map(|p| p.programme.title.clone()),
-        trace: StrengthTrace::of(&known.history, &books.catalogue, &books.rules, known.starts()),
+        trace: StrengthTrace::of(known.history(), &books.catalogue, &books.rules, known.starts()),
     })
 }

@@ -19,8 +19,8 @@ use uuid::Uuid;
 
 /// The run that is open now, if there is one.
 pub(crate) fn open_run<'k>(known: &'k Known, books: &Books, now: DateTime<FixedOffset>) -> Option<&'k Run> {
-    let rules = books.rules.in_force(&known.history.settings, None, now.date_naive());
-    flow::open_run(&known.history, rules, now)
+    let rules = books.rules.in_force(&known.history().settings, None, now.date_naive());
+    flow::open_run(known.history(), rules, now)
 }
 
 /// The planned session of a run, in the plan in force.
@@ -74,7 +74,7 @@ impl Profile {
         let day = now.date_naive();
         let books = self.books();
         let known = self.own()?;
-        let closed = known.bench(&books, day, None).ok_or(Refusal::NoPlan)?.gate() != Gate::Open;
+        let closed = known.bench(day, None).ok_or(Refusal::NoPlan)?.gate() != Gate::Open;
         let open = open_run(known, &books, now);
         if open.is_some_and(|r| r.planned.is_some()) {
             // Begun already: a second tap changes nothing.
@@ -103,11 +103,11 @@ impl Profile {
         let lines = self.store.lines(person)?;
         let known = self.own()?;
         let plan = known.plan.clone().ok_or(Refusal::NoPlan)?;
-        let bench = known.bench(&books, day, Some(run)).ok_or(Refusal::NoPlan)?;
+        let bench = known.bench(day, Some(run)).ok_or(Refusal::NoPlan)?;
         if bench.gate() != Gate::Open {
             return Ok(());
         }
-        let session = next_session(&known.history, &plan.programme).ok_or(Refusal::NoPlan)?;
+        let session = next_session(known.history(), &plan.programme).ok_or(Refusal::NoPlan)?;
         let result = bench.propose(session);
         let started = Payload::SessionStarted {
             run,
@@ -135,9 +135,9 @@ impl Profile {
     ) -> Result<T, AppError> {
         let books = self.books();
         let known = self.own()?;
-        let entry = known.history.run(run).filter(|r| r.ended.is_none()).ok_or(Refusal::NoSession)?;
+        let entry = known.history().run(run).filter(|r| r.ended.is_none()).ok_or(Refusal::NoSession)?;
         let session = session_of(known, entry).ok_or(Refusal::NoSession)?;
-        let bench = known.bench(&books, entry.day, Some(run)).ok_or(Refusal::NoPlan)?;
+        let bench = known.bench(entry.day, Some(run)).ok_or(Refusal::NoPlan)?;
         let flow = Flow::of(&bench, session, entry);
         Ok(work(&books, known, entry, session, &bench, &flow))
     }
@@ -207,7 +207,7 @@ impl Profile {
         checked_set(reps, seconds, form.reserve, &form.load)?;
         let known = self.own()?;
         let set = known
-            .history
+            .history()
             .runs
             .iter()
             .flat_map(|r| &r.sets)
@@ -315,7 +315,7 @@ impl Profile {
         form: FinishForm,
     ) -> Result<TrainView, AppError> {
         let known = self.own()?;
-        let run = known.history.run(form.run).ok_or(Refusal::NoSession)?;
+        let run = known.history().run(form.run).ok_or(Refusal::NoSession)?;
         if run.ended.is_some() {
             return self.train_view(now);
         }

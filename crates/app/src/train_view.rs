@@ -27,7 +27,7 @@ const FINISHED_HOURS: i64 = 3;
 /// Builds the Train screen.
 #[must_use]
 pub fn build(known: &Known, books: &Books, person: PersonView, now: DateTime<FixedOffset>) -> TrainView {
-    let rules = books.rules.in_force(&known.history.settings, None, now.date_naive());
+    let rules = books.rules.in_force(&known.history().settings, None, now.date_naive());
     let kinds = kinds(rules, person.stage);
     TrainView { today: now.date_naive(), state: state(known, books, now), person, kinds }
 }
@@ -51,7 +51,7 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
     let day = now.date_naive();
     let open = open_run(known, books, now);
     let run_day = open.map_or(day, |r| r.day);
-    let Some(bench) = known.bench(books, run_day, open.map(|r| r.id)) else { return TrainState::NoPlan };
+    let Some(bench) = known.bench(run_day, open.map(|r| r.id)) else { return TrainState::NoPlan };
     if let Gate::Closed { by, reasons } = bench.gate() {
         // A hold that was made in mid-session closes the next one; this one is ended by its card.
         return TrainState::Closed(closed(&bench, open, by, reasons.all().to_vec()));
@@ -62,11 +62,11 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
         return TrainState::Session(session_view(&bench, session, run, books, now));
     }
     let Some(plan) = &known.plan else { return TrainState::NoPlan };
-    let Some(next) = next_session(&known.history, &plan.programme) else { return TrainState::NoPlan };
-    let fresh = known.bench(books, day, None);
+    let Some(next) = next_session(known.history(), &plan.programme) else { return TrainState::NoPlan };
+    let fresh = known.bench(day, None);
     let Some(fresh) = fresh else { return TrainState::NoPlan };
     let proposal = fresh.propose(next);
-    let last = known.history.runs.iter().rev().find(|r| r.planned.is_some());
+    let last = known.history().runs.iter().rev().find(|r| r.planned.is_some());
     if let Some(run) = last
         && let Some(ended) = &run.ended
         && now - ended.at < Duration::hours(FINISHED_HOURS)
@@ -89,12 +89,12 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
         next_day: next_day(known, &fresh),
         readiness: vec![Readiness::Usual, Readiness::Tired, Readiness::Unwell],
         last: last.map(|r| r.day),
-        kit_unknown: known.history.kits.is_empty(),
+        kit_unknown: known.history().kits.is_empty(),
     })
 }
 
 fn next_day(known: &Known, bench: &Bench<'_>) -> Option<NextDayView> {
-    let run = flow::next_day_asked(&known.history, bench.inputs.rules, bench.inputs.day)?;
+    let run = flow::next_day_asked(known.history(), bench.inputs.rules, bench.inputs.day)?;
     let marked = run
         .marks
         .iter()
@@ -340,15 +340,10 @@ fn logged(run: &Run, entry: &newel_engine::history::SetEntry) -> LoggedView {
 
 /// A mark by its record, in whatever run it stands.
 #[must_use]
-pub fn mark_of(
-    known: &Known,
-    books: &Books,
-    record: RecordId,
-    _now: DateTime<FixedOffset>,
-) -> Option<MarkView> {
-    let run = known.history.runs.iter().find(|r| r.marks.iter().any(|m| m.record == record))?;
+pub fn mark_of(known: &Known, record: RecordId) -> Option<MarkView> {
+    let run = known.history().runs.iter().find(|r| r.marks.iter().any(|m| m.record == record))?;
     let mark = run.marks.iter().find(|m| m.record == record)?;
-    let bench = known.bench(books, run.day, Some(run.id))?;
+    let bench = known.bench(run.day, Some(run.id))?;
     Some(mark_view(&bench, session_of(known, run), run, mark))
 }
 

@@ -11,7 +11,6 @@ use fluent_bundle::FluentArgs;
 use newel_engine::catalogue::{Catalogue, Pattern, Position};
 use newel_engine::ids::GroupId;
 use newel_engine::monitor::{LoadBand, Notice, Watch, Watched};
-use newel_engine::state::{Frame, State};
 use serde::Serialize;
 use std::path::Path;
 
@@ -43,11 +42,9 @@ pub fn watch(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<Wa
 #[must_use]
 pub fn watch_of(books: &Books, known: &Known, on: NaiveDate) -> Watch {
     let plan = known.plan.as_ref();
-    let (starts, starts_of) = known.starts();
-    let frame = Frame { catalogue: &books.catalogue, rules: &books.rules, starts, starts_of, day: on };
-    let state = State::of(&known.history, frame);
+    let state = known.state(on);
     Watch::of(&Watched {
-        history: &known.history,
+        history: known.history(),
         state: &state,
         catalogue: &books.catalogue,
         rules: &books.rules,

@@ -411,7 +411,7 @@ fn what_closed_training_is_not_talked_down_by_checking_in_again() {
     let more = vec![felt("leak-effort")];
     let again = client.session_begin(now + Duration::minutes(3), Readiness::Usual, more).unwrap();
     assert!(matches!(again.state, TrainState::Closed(_)));
-    let kept = client.own().unwrap().history.runs.iter().filter(|r| r.check_in.is_some()).count();
+    let kept = client.own().unwrap().history().runs.iter().filter(|r| r.check_in.is_some()).count();
     assert_eq!(kept, 2);
 }
 

@@ -83,7 +83,7 @@ fn set_rules_travel_in_the_plan_and_hold_on_the_clients_device() {
     };
     let books = hers.books();
     hers.write(Action::MarkSymptom, now + Duration::hours(1), person, vec![mark]).unwrap();
-    let bench = hers.own().unwrap().bench(&books, now.date_naive(), None).unwrap();
+    let bench = hers.own().unwrap().bench(now.date_naive(), None).unwrap();
     assert_eq!(bench.state.open_reds().count(), 1, "a hold by the pack, red by her coach");
 }
 

@@ -73,13 +73,13 @@ fn propose(c: &mut Criterion) {
     let session = &s.programme.sessions[0];
     c.bench_function("propose six slots after two years", |b| b.iter(|| black_box(s.proposal())));
 
-    let kept = Ledger::of(&s.catalogue, &s.rules, (&s.starts, None), &s.records);
+    let kept = Ledger::of(s.catalogue.clone().into(), s.rules.clone().into(), (&s.starts, None), &s.records);
     c.bench_function("propose six slots from a kept ledger", |b| {
         b.iter(|| black_box(kept.bench(&s.programme, s.today(), None).propose(session)));
     });
     // The last record is taken in, and the session proposed.
     let (last, before) = s.records.split_last().unwrap();
-    let kept = Ledger::of(&s.catalogue, &s.rules, (&s.starts, None), before);
+    let kept = Ledger::of(s.catalogue.clone().into(), s.rules.clone().into(), (&s.starts, None), before);
     c.bench_function("take in a record and propose six slots", |b| {
         b.iter_batched(
             || kept.clone(),

@@ -16,6 +16,7 @@ use crate::rules::RulePack;
 use crate::state::{Fold, Frame, State};
 use chrono::{DateTime, NaiveDate, Utc};
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 /// So many runs stay open for what comes late: the one in hand, and the one that its next-day answer speaks of.
 const OPEN: usize = 2;
@@ -25,9 +26,9 @@ const MOST_OPEN: usize = 4;
 /// The records of one person with what follows from them. The fold is that of the coach's starts, catalogue and
 /// rule pack given; for others make another ledger.
 #[derive(Clone, Debug)]
-pub struct Ledger<'a> {
-    catalogue: &'a Catalogue,
-    rules: &'a RulePack,
+pub struct Ledger {
+    catalogue: Arc<Catalogue>,
+    rules: Arc<RulePack>,
     starts: Vec<Start>,
     starts_of: Option<NaiveDate>,
     history: History,
@@ -47,13 +48,13 @@ struct Settled {
     until: Option<DateTime<Utc>>,
 }
 
-impl<'a> Ledger<'a> {
+impl Ledger {
     /// A ledger of records in any order; the coach's `starts` are those that came with the plan, with the local day on
     /// which it was made.
     #[must_use]
     pub fn of(
-        catalogue: &'a Catalogue,
-        rules: &'a RulePack,
+        catalogue: Arc<Catalogue>,
+        rules: Arc<RulePack>,
         (starts, starts_of): (&[Start], Option<NaiveDate>),
         records: &[Record],
     ) -> Self {
@@ -125,8 +126,8 @@ impl<'a> Ledger<'a> {
             programme,
             starts: &self.starts,
             starts_of: self.starts_of,
-            catalogue: self.catalogue,
-            rules: self.rules,
+            catalogue: &self.catalogue,
+            rules: &self.rules,
             day,
             run,
         };
@@ -135,8 +136,8 @@ impl<'a> Ledger<'a> {
 
     fn frame(&self, day: NaiveDate) -> Frame<'_> {
         Frame {
-            catalogue: self.catalogue,
-            rules: self.rules,
+            catalogue: &self.catalogue,
+            rules: &self.rules,
             starts: &self.starts,
             starts_of: self.starts_of,
             day,
@@ -187,8 +188,8 @@ impl<'a> Ledger<'a> {
         self.tail = open.into_iter().map(|(record, _)| record).collect();
         // The day of a frame is looked at only when a fold is finished.
         let frame = Frame {
-            catalogue: self.catalogue,
-            rules: self.rules,
+            catalogue: &self.catalogue,
+            rules: &self.rules,
             starts: &self.starts,
             starts_of: self.starts_of,
             day: NaiveDate::MIN,

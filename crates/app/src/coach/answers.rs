@@ -27,8 +27,8 @@ impl Profile {
         let known = self.client(person)?;
         let findings = self.findings(person, &known, day)?;
         let sent_until = self.last_sent(&known);
-        let bench = known.bench(&books, day, None);
-        let next_plan = known.plan.as_ref().and_then(|p| next_session(&known.history, &p.programme));
+        let bench = known.bench(day, None);
+        let next_plan = known.plan.as_ref().and_then(|p| next_session(known.history(), &p.programme));
         let holds = bench.as_ref().map(|b| holds(b)).unwrap_or_default();
         Ok(ClientView {
             client: self.roster_entry(person, day)?,
@@ -121,9 +121,8 @@ impl Profile {
         note: &str,
     ) -> Result<ClientView, AppError> {
         self.coach_only()?;
-        let books = self.books();
         let known = self.client(person)?;
-        let bench = known.bench(&books, now.date_naive(), None).ok_or(Refusal::NoPlan)?;
+        let bench = known.bench(now.date_naive(), None).ok_or(Refusal::NoPlan)?;
         let fits = holds(&bench).iter().any(|h| h.hold == hold && h.answers.contains(&answer));
         if !fits {
             return Err(Refusal::NoSuchThing.into());

@@ -7,7 +7,6 @@ use crate::views::{DeskEntry, DeskView, FindingView, Urge};
 use chrono::{DateTime, Duration, FixedOffset, NaiveDate};
 use newel_engine::ids::{PersonId, ProgrammeId};
 use newel_engine::programme::Programme;
-use newel_engine::proposal::{Bench, Inputs};
 use newel_engine::review;
 use uuid::Uuid;
 
@@ -31,9 +30,9 @@ impl Profile {
             let findings = self.findings(person, &known, day)?;
             let entry = DeskEntry {
                 person,
-                name: client_name(&known.history),
-                stage: known.history.stage().map(|s| s.on(day)),
-                last_session: known.history.runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day),
+                name: client_name(known.history()),
+                stage: known.history().stage().map(|s| s.on(day)),
+                last_session: known.history().runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day),
                 findings,
             };
             if entry.findings.is_empty() { well.push(entry) } else { queue.push(entry) }
@@ -53,32 +52,21 @@ impl Profile {
         known: &Known,
         day: NaiveDate,
     ) -> Result<Vec<FindingView>, AppError> {
-        let books = self.books();
-        let mut found: Vec<FindingView> = match known.bench(&books, day, None) {
-            Some(bench) => review::findings(&bench),
-            // Before a programme was given safety still has its say.
-            None => review::findings(&Bench::of(Inputs {
-                history: &known.history,
-                programme: &no_programme(),
-                starts: &[],
-                starts_of: None,
-                catalogue: &books.catalogue,
-                rules: &books.rules,
-                day,
-                run: None,
-            })),
-        }
-        .into_iter()
-        .map(|f| FindingView {
-            code: f.code.to_owned(),
-            urge: match f.urge {
-                review::Urge::Stop => Urge::Stop,
-                review::Urge::Attention => Urge::Attention,
-                review::Urge::Look => Urge::Look,
-            },
-            facts: f.facts,
-        })
-        .collect();
+        // Before a programme was given safety still has its say.
+        let none = no_programme();
+        let programme = known.plan.as_ref().map_or(&none, |p| &p.programme);
+        let mut found: Vec<FindingView> = review::findings(&known.bench_for(programme, day, None))
+            .into_iter()
+            .map(|f| FindingView {
+                code: f.code.to_owned(),
+                urge: match f.urge {
+                    review::Urge::Stop => Urge::Stop,
+                    review::Urge::Attention => Urge::Attention,
+                    review::Urge::Look => Urge::Look,
+                },
+                facts: f.facts,
+            })
+            .collect();
         let missing: u64 = self.store.stream_heads(person)?.iter().filter(|h| h.beyond > 0).count() as u64;
         if missing > 0 {
             let mut facts = std::collections::BTreeMap::new();

@@ -30,9 +30,8 @@ impl Profile {
             _ => None,
         });
         // Starts of before a birth or a loss do not go out again as if they were of today.
-        let books = self.books();
         let before_fresh = |p: &Plan| {
-            let bench = known.bench(&books, now.date_naive(), None);
+            let bench = known.bench(now.date_naive(), None);
             bench.is_some_and(|b| b.state.is_before_fresh(p.made))
         };
         let starts = known.plan.as_ref().filter(|p| !before_fresh(p)).map(|p| p.starts.clone());
@@ -40,7 +39,7 @@ impl Profile {
         let sequence = sent.max().unwrap_or(0).max(in_force) + 1;
         Ok(PlanDocument {
             person,
-            person_name: client_name(&known.history),
+            person_name: client_name(known.history()),
             coach_name: self.name()?,
             coach_device: self.store.device()?,
             sequence,

@@ -44,7 +44,7 @@ impl Profile {
     pub(super) fn roster_entry(&mut self, person: PersonId, day: NaiveDate) -> Result<RosterEntry, AppError> {
         let books = self.books();
         let known = self.client(person)?;
-        let history = &known.history;
+        let history = &known.history();
         let ground = newel_engine::ground::Ground::of(history, &books.catalogue, &books.rules, day, None);
         let intake = history.intake();
         let ladders = known
@@ -135,7 +135,7 @@ impl Profile {
         form: ClientForm,
     ) -> Result<(), AppError> {
         let name = checked_name(&form.name)?;
-        let history = self.known(person)?.history.clone();
+        let history = self.known(person)?.history().clone();
         let mut payloads = Vec::new();
         if client_name(&history) != name {
             payloads.push(Payload::Profile(Who { name, emergency: None, clinic: None }));

@@ -83,7 +83,7 @@ impl Trainee<'_> {
         let tired = self.body.chance().happens(TIRED);
         let readiness = if tired { Readiness::Tired } else { Readiness::Usual };
         self.profile.begin(begin, run, readiness, Vec::new())?;
-        let Some(mut floor) = self.floor(books, run, begin + Duration::seconds(40))? else {
+        let Some(mut floor) = self.floor(run, begin + Duration::seconds(40))? else {
             return Ok(None);
         };
         let mut morning = None;
@@ -120,16 +120,11 @@ impl Trainee<'_> {
     }
 
     /// Works out anew where she is; `None` before a session that never began.
-    fn floor(
-        &mut self,
-        books: &Books,
-        run: RunId,
-        now: DateTime<FixedOffset>,
-    ) -> Result<Option<Floor>, AppError> {
+    fn floor(&mut self, run: RunId, now: DateTime<FixedOffset>) -> Result<Option<Floor>, AppError> {
         let known = self.profile.own()?;
-        let Some(entry) = known.history.run(run).filter(|r| r.planned.is_some()) else { return Ok(None) };
+        let Some(entry) = known.history().run(run).filter(|r| r.planned.is_some()) else { return Ok(None) };
         let Some(session) = session_of(known, entry) else { return Ok(None) };
-        let bench = known.bench(books, entry.day, Some(run)).ok_or(Refusal::NoPlan)?;
+        let bench = known.bench(entry.day, Some(run)).ok_or(Refusal::NoPlan)?;
         let open = bench.gate() == Gate::Open;
         let flow = Flow::of(&bench, session, entry);
         Ok(Some(Floor {
@@ -143,9 +138,9 @@ impl Trainee<'_> {
         }))
     }
 
-    fn refresh(&mut self, books: &Books, floor: &mut Floor) -> Result<(), AppError> {
+    fn refresh(&mut self, floor: &mut Floor) -> Result<(), AppError> {
         self.profile.reread();
-        if let Some(fresh) = self.floor(books, floor.run, floor.now)? {
+        if let Some(fresh) = self.floor(floor.run, floor.now)? {
             (floor.flow, floor.open) = (fresh.flow, fresh.open);
             floor.since.clear();
         }
@@ -207,7 +202,7 @@ impl Trainee<'_> {
         // While a load is being found, or when little was left, the card changes with each set.
         let little = matches!(reserve, Some(Reserve::Exactly(n)) if plan.reserve.is_some_and(|aim| f64::from(n) + 1.5 < aim));
         if plan.purpose == Purpose::Find || little {
-            self.refresh(books, floor)?;
+            self.refresh(floor)?;
             self.lighter(floor, step);
         }
         Ok(())
@@ -311,10 +306,10 @@ impl Trainee<'_> {
         floor.now += Duration::seconds(25);
         let described = Payload::Correction { target, instead: Box::new(said) };
         self.profile.write_unread(Action::DescribeSymptom, floor.now, vec![described])?;
-        self.refresh(books, floor)?;
+        self.refresh(floor)?;
         let known = self.profile.own()?;
-        let day = known.history.run(floor.run).map(|r| r.day).unwrap_or_default();
-        let bench = known.bench(books, day, Some(floor.run)).ok_or(Refusal::NoPlan)?;
+        let day = known.history().run(floor.run).map(|r| r.day).unwrap_or_default();
+        let bench = known.bench(day, Some(floor.run)).ok_or(Refusal::NoPlan)?;
         let ends = bench
             .state
             .effects

@@ -157,7 +157,7 @@ impl Told<'_> {
             let evening = on(now, before, 21, 0);
             let due = part.deeds.get(acted).filter(|(day, _)| before <= *day);
             if let Some((_, deeds)) = due
-                && (!asks_for_hold(deeds) || her.holds(self.books, evening)?)
+                && (!asks_for_hold(deeds) || her.holds(evening)?)
             {
                 acted += 1;
                 let (bytes, _) = her.profile.log_bytes(evening)?;
@@ -295,9 +295,9 @@ fn asks_for_hold(deeds: &[Deed]) -> bool {
 }
 
 impl Trainee<'_> {
-    fn holds(&mut self, books: &Books, at: DateTime<FixedOffset>) -> Result<bool, AppError> {
+    fn holds(&mut self, at: DateTime<FixedOffset>) -> Result<bool, AppError> {
         let known = self.profile.own()?;
-        Ok(known.bench(books, at.date_naive(), None).is_some_and(|b| b.state.open_holds().next().is_some()))
+        Ok(known.bench(at.date_naive(), None).is_some_and(|b| b.state.open_holds().next().is_some()))
     }
 }
 

@@ -30,7 +30,7 @@ fn everybody_is_where_her_line_says_and_every_proposal_replays() {
     let weeks = |profile: &mut Profile| match profile
         .own()
         .unwrap()
-        .history
+        .history()
         .stage()
         .unwrap()
         .on(now().date_naive())
@@ -65,12 +65,12 @@ fn everybody_is_where_her_line_says_and_every_proposal_replays() {
         state => panic!("closed for Selin: {state:?}"),
     }
     let noemi = her(&mut scenario, "noemi").own().unwrap().clone();
-    let bench = noemi.bench(&books, now().date_naive(), None).unwrap();
+    let bench = noemi.bench(now().date_naive(), None).unwrap();
     let holds: Vec<_> = bench.state.open_holds().filter_map(|h| h.ladder.clone()).collect();
     assert_eq!(holds, ["split-squat".into()], "two sessions with heaviness: held, and waiting for the coach");
 
     let plan = noemi.plan.as_ref().unwrap();
-    let next = newel_engine::proposal::next_session(&noemi.history, &plan.programme).unwrap();
+    let next = newel_engine::proposal::next_session(noemi.history(), &plan.programme).unwrap();
     let slots = bench.propose(next).slots;
     let rests = slots.iter().find(|p| p.ladder == "split-squat".into()).unwrap();
     assert!(rests.reasons.has(ReasonCode::HoldWaits), "her next session says that it rests, and why");
@@ -88,7 +88,7 @@ fn everybody_is_where_her_line_says_and_every_proposal_replays() {
     // What the weeks are there to show did happen somewhere in them.
     let mut seen = std::collections::BTreeSet::new();
     for member in &mut scenario.clients {
-        for run in &member.profile.own().unwrap().history.runs {
+        for run in &member.profile.own().unwrap().history().runs {
             let shown = run.shown.iter().flat_map(|s| &s.slots).flat_map(|p| p.reasons.all());
             seen.extend(shown.map(|r| r.code));
         }

@@ -152,7 +152,7 @@ proptest! {
         let s = told(&events);
         let order = arrival(&s.records, &late);
         let begun_with = begun_with.min(order.len());
-        let mut ledger = Ledger::of(&s.catalogue, &s.rules, (&s.starts, None), &order[..begun_with]);
+        let mut ledger = Ledger::of(s.catalogue.clone().into(), s.rules.clone().into(), (&s.starts, None), &order[..begun_with]);
         let day = s.today();
         let frame = Frame { catalogue: &s.catalogue, rules: &s.rules, starts: &s.starts, starts_of: None, day };
         for n in begun_with..order.len() {
@@ -181,7 +181,7 @@ fn most_runs_of_a_long_history_are_settled() {
     s.owns(dumbbells(&[2.0, 4.0, 5.0, 6.0, 8.0]));
     let (catalogue, rules) = (s.catalogue.clone(), s.rules.clone());
     let mut known = 0;
-    let mut ledger = Ledger::of(&catalogue, &rules, (&[], None), &[]);
+    let mut ledger = Ledger::of(catalogue.clone().into(), rules.clone().into(), (&[], None), &[]);
     for _ in 0..20 {
         s.session_of("squat", 10, left(3));
         for record in &s.records[known..] {

@@ -19,6 +19,7 @@ use crate::units::Weight;
 use begin::starts;
 use chrono::{DateTime, Duration, FixedOffset, NaiveDate};
 use std::collections::BTreeMap;
+use std::sync::Arc;
 use uuid::Uuid;
 
 /// Body mass of everybody, in kg; the record says so.
@@ -72,8 +73,8 @@ pub struct SlotSession {
 #[must_use]
 pub fn trial(
     scenario: &Scenario,
-    catalogue: &Catalogue,
-    rules: &RulePack,
+    catalogue: &Arc<Catalogue>,
+    rules: &Arc<RulePack>,
     (seed, number): (u64, u64),
     weeks: u32,
 ) -> Outcome {
@@ -87,7 +88,7 @@ pub fn trial(
         catalogue,
         rules,
         programme: &programme,
-        ledger: Ledger::of(catalogue, rules, (&starts, None), &[]),
+        ledger: Ledger::of(Arc::clone(catalogue), Arc::clone(rules), (&starts, None), &[]),
         client,
         life,
         strength,
@@ -108,7 +109,7 @@ struct Floor<'a> {
     catalogue: &'a Catalogue,
     rules: &'a RulePack,
     programme: &'a Programme,
-    ledger: Ledger<'a>,
+    ledger: Ledger,
     client: Client,
     life: Chance,
     strength: f64,
