@@ -2,9 +2,10 @@
 
 use crate::story::*;
 use newel_engine::kit::Load;
+use newel_engine::programme::LevelSpan;
 use newel_engine::proposal::Target;
 use newel_engine::reason::{Fact, Reason, ReasonCode as R};
-use newel_engine::record::{HoldAnswer, Payload};
+use newel_engine::record::{HoldAnswer, Payload, SymptomAmount};
 use newel_engine::stage::BirthMode;
 
 fn hinge(loads: &[f64], start: Option<Load>) -> Story {
@@ -193,4 +194,80 @@ fn a_cap_that_is_a_load_of_the_kit_is_taken_itself() {
     s.ends().settled().days(2).hold_answered(HoldAnswer::RestartLighter);
     let next = s.next("hinge");
     assert_eq!((s.external(&next), next.target), (8.0, Target::Reps(8)));
+}
+
+/// A squat at level 2, one session behind her.
+fn at_level_two() -> Story {
+    let mut s = Story::new();
+    s.owns(full_kit()).programme(vec![slot("squat", 8, 12, 3)], 2).starts_at("squat", 2, Some(one(4.0)));
+    s.session_of("squat", 10, left(3));
+    s
+}
+
+#[test]
+fn the_reason_of_a_level_names_the_level_that_is_proposed() {
+    let named = |s: &Story, code: R| {
+        let level = number(s, "squat", code, "level");
+        assert_eq!(level, f64::from(s.next("squat").level) + 1.0, "{code:?}");
+        level
+    };
+    // Set by the coach, at the start and later.
+    let mut s = Story::new();
+    s.owns(full_kit()).programme(vec![slot("squat", 8, 12, 3)], 2).starts_at("squat", 2, Some(one(4.0)));
+    assert_eq!(named(&s, R::CoachStart), 3.0);
+    s.session_of("squat", 10, left(3)).overridden("squat", Some(3), None);
+    assert_eq!(named(&s, R::CoachSet), 4.0);
+    // Up, once the step below went well twice.
+    let mut s = Story::new();
+    s.programme(vec![slot("squat", 8, 12, 3)], 2);
+    s.session_of("squat", 12, plenty()).session_of("squat", 12, plenty());
+    assert_eq!(named(&s, R::LevelUp), 2.0);
+    assert_eq!(number(&s, "squat", R::LevelUp, "exposures"), 2.0);
+    // Down by a symptom, on the way, and up again.
+    let mut s = at_level_two();
+    s.marks_at_home(symptom("heaviness", None)).days(1);
+    assert_eq!(named(&s, R::LevelDownSymptom), 2.0);
+    assert_eq!(number(&s, "squat", R::LevelDownSymptom, "clean"), 0.0);
+    assert_eq!(number(&s, "squat", R::LevelDownSymptom, "exposures"), 2.0);
+    s.session_of("squat", 10, left(4));
+    assert_eq!(named(&s, R::StayDown), 2.0);
+    assert_eq!(number(&s, "squat", R::StayDown, "clean"), 1.0);
+    assert!(reason(&s, "squat", R::LevelDownSymptom).is_none(), "only the first time");
+    s.session_of("squat", 10, left(4));
+    assert_eq!(named(&s, R::BackUp), 3.0);
+    assert_eq!(number(&s, "squat", R::BackUp, "percent"), 80.0);
+    assert_eq!(number(&s, "squat", R::BackUp, "exposures"), 2.0);
+    // A symptom before the ladder was trained.
+    let mut s = Story::new();
+    s.owns(full_kit()).programme(vec![slot("squat", 8, 12, 3)], 2).starts_at("squat", 2, None);
+    s.marks_at_home(symptom("heaviness", None)).days(1);
+    assert_eq!(named(&s, R::LevelDownSymptom), 2.0);
+}
+
+#[test]
+fn on_the_way_down_the_first_time_is_told_apart_from_the_others() {
+    // Marked on the lower level: it is the first time again, though she was there before.
+    let mut s = at_level_two();
+    s.marks_at_home(symptom("heaviness", None)).days(1).session_of("squat", 10, left(4));
+    assert!(reason(&s, "squat", R::StayDown).is_some());
+    s.trains()
+        .does("squat", 10, left(4))
+        .marks("squat", symptom("girdle-pain", None))
+        .ends()
+        .settled()
+        .days(2);
+    assert!(reason(&s, "squat", R::LevelDownSymptom).is_some());
+    assert!(reason(&s, "squat", R::StayDown).is_none());
+}
+
+#[test]
+fn a_restart_says_how_much_lighter() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[2.0, 3.0, 4.0, 5.0])).programme(vec![slot("row", 8, 12, 3)], 2);
+    s.starts_at("row", 1, Some(one(5.0)));
+    s.session_of("row", 10, left(3));
+    s.programme.sessions[0].blocks[0].slots[0].levels = Some(LevelSpan { low: 1, high: 1 });
+    s.trains().does("row", 10, left(3)).marks("row", symptom("shoulder-pain", Some(SymptomAmount::Pain(4))));
+    s.ends().settled().days(1).hold_answered(HoldAnswer::RestartLighter);
+    assert_eq!(number(&s, "row", R::RestartLighter, "percent"), 20.0);
 }
