@@ -1,6 +1,7 @@
 """What was done, session by session: strength states (5.2), exposures and where she stands on a ladder (2 and 5.4)."""
 
 from datetime import date
+from functools import reduce
 
 from . import constants as k
 from . import kit, strength
@@ -59,18 +60,19 @@ def evidence(s):
 
 
 def rounds_of(sets):
-    """The sets of a session round by round: of two sides the one with fewer reps to failure."""
+    """The sets of a session round by round: of two sides the one with fewer reps to failure. A side that a round has
+    already begins another one."""
     rounds = []
     for s in sets:
         side = s.get("side")
-        for nth, r in enumerate(rounds):
-            same = all(r[key] == s[key] for key in ("slot", "round", "variant"))
-            if same and side and r.get("side") and r["side"] != side:
-                rounds[nth] = weaker(r, s)
+        for sides in rounds:
+            same = all(sides[0][key] == s[key] for key in ("slot", "round", "variant"))
+            if same and side and all(o.get("side") and o["side"] != side for o in sides):
+                sides.append(s)
                 break
         else:
-            rounds.append(s)
-    return rounds
+            rounds.append([s])
+    return [reduce(weaker, sides) for sides in rounds]
 
 
 def weaker(one, other):
