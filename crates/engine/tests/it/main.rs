@@ -11,6 +11,7 @@ mod levels;
 mod loads;
 mod log;
 mod properties;
+mod proposal;
 mod rules_matter;
 mod rules_matter_kinds;
 mod rules_matter_stories;
