@@ -220,3 +220,88 @@ fn after_a_mark_the_card_says_what_follows() {
     assert!(s.with_bench(|b| b.offer_after_mark(block, planned)).is_none());
     assert!(matches!(s.turn("squat"), Turn::Over(_)));
 }
+
+#[test]
+fn a_load_is_begun_blind_where_nothing_told_where_to_begin() {
+    let blind = |s: &Story| {
+        let catalogue = s.catalogue.clone();
+        let place = catalogue.place(&"hinge-one-dumbbell".into()).unwrap();
+        let (block, planned) = s.session().slot(&"hinge".into()).unwrap();
+        s.with_bench(|b| {
+            let ladder = b.inputs.catalogue.ladder(&"hinge".into()).unwrap();
+            let effort = b.effort(block, planned, ladder);
+            b.case(planned.dose.amount, &effort, &std::collections::BTreeMap::new()).begun_blind(&place)
+        })
+    };
+    let with = |start: Option<Load>| {
+        let mut s = Story::new();
+        s.owns(dumbbells(&[4.0, 6.0]))
+            .programme(vec![slot("hinge", 8, 12, 3)], 2)
+            .starts_at("hinge", 1, start);
+        s
+    };
+    assert!(blind(&with(None)));
+    assert!(!blind(&with(Some(one(6.0)))), "the coach told");
+    assert!(blind(&with(Some(pair(6.0)))), "a start of another make tells nothing of this");
+    let mut s = with(None);
+    s.says(Payload::TenReps { variant: "hinge-two-dumbbells".into(), load: pair(6.0) });
+    assert!(blind(&s), "of another variant");
+    s.says(Payload::TenReps { variant: "hinge-one-dumbbell".into(), load: pair(6.0) });
+    assert!(blind(&s), "of another make");
+    s.says(Payload::TenReps { variant: "hinge-one-dumbbell".into(), load: one(6.0) });
+    assert!(!blind(&s), "she told");
+    s.days(100).birth_weeks_ago(13, newel_engine::stage::BirthMode::Vaginal);
+    assert!(blind(&s), "what she told before a birth is of before it");
+    // Another variant of its group was done: the group is known.
+    let mut s = with(None);
+    s.starts.clear();
+    s.starts_at("hinge", 2, Some(pair(4.0)));
+    let same_group = {
+        let group = |v: &str| s.catalogue.place(&v.into()).unwrap().variant.group.clone();
+        group("hinge-two-dumbbells") == group("hinge-one-dumbbell")
+    };
+    s.session_of("hinge", 10, left(3));
+    assert_eq!(blind(&s), !same_group);
+}
+
+#[test]
+fn care_is_taken_while_pregnant_and_in_the_first_twelve_weeks() {
+    let careful = |s: &Story| {
+        let (block, planned) = s.session().slot(&"squat".into()).unwrap();
+        s.with_bench(|b| {
+            b.effort(block, planned, b.inputs.catalogue.ladder(&"squat".into()).unwrap()).careful
+        })
+    };
+    assert!(!careful(&Story::new()));
+    let mut s = Story::new();
+    s.weeks_pregnant(20);
+    assert!(careful(&s));
+    for (weeks, expected) in [(3, true), (11, true), (12, false), (40, false)] {
+        let mut s = Story::new();
+        s.birth_weeks_ago(weeks, newel_engine::stage::BirthMode::Vaginal);
+        assert_eq!(careful(&s), expected, "{weeks} weeks");
+    }
+}
+
+#[test]
+fn the_first_time_after_a_drop_is_no_heavier_than_the_rest_of_that_session() {
+    // Marked at level 3 with 8 kg; the rest of the session at level 2 with 4 kg of her own choice.
+    let mut s = Story::new();
+    s.owns(dumbbells(&[2.0, 4.0, 6.0, 8.0])).programme(vec![slot("squat", 8, 12, 3)], 3);
+    s.starts_at("squat", 3, Some(one(8.0)));
+    s.session_of("squat", 10, left(3));
+    s.trains().does_with("squat", one(8.0), 10, left(3)).marks("squat", symptom("leak-effort", None));
+    s.does_with("squat", one(4.0), 10, plenty()).ends().settled().days(2);
+    let next = s.next("squat");
+    assert_eq!(next.level, 2);
+    assert!(s.external(&next) <= 4.0, "{}", s.external(&next));
+    assert!(!s.reasons("squat").contains(&R::AfterSymptom), "the level down says it");
+    // A load of the kit that is exactly what was held is not too heavy.
+    let mut s = Story::new();
+    s.owns(dumbbells(&[8.0, 12.0])).programme(vec![slot("squat", 8, 12, 3)], 2);
+    s.starts_at("squat", 3, Some(one(8.0)));
+    s.session_of("squat", 10, left(3));
+    s.marks_at_home(symptom("leak-effort", None)).days(1);
+    let next = s.next("squat");
+    assert_eq!((next.level, s.external(&next)), (2, 8.0));
+}

@@ -271,3 +271,59 @@ fn a_restart_says_how_much_lighter() {
     s.ends().settled().days(1).hold_answered(HoldAnswer::RestartLighter);
     assert_eq!(number(&s, "row", R::RestartLighter, "percent"), 20.0);
 }
+
+#[test]
+fn what_was_done_last_is_told_as_it_was_said() {
+    let mut s = hinge(&[8.0], Some(one(8.0)));
+    s.session_of("hinge", 10, left(3));
+    let code = way(&s);
+    assert_eq!(number(&s, "hinge", code, "last_reps"), 10.0);
+    assert_eq!(number(&s, "hinge", code, "last_reserve"), 3.0);
+    // What is expected is told to a tenth, and lies where it was aimed at.
+    let expected = number(&s, "hinge", code, "expected");
+    assert!((expected * 10.0 - libm::round(expected * 10.0)).abs() < 1e-9, "{expected}");
+    assert!((expected - number(&s, "hinge", code, "target")).abs() < 1.0, "{expected}");
+    s.session_of("hinge", 9, None);
+    assert_eq!(number(&s, "hinge", way(&s), "last_reserve"), -1.0, "not said");
+}
+
+#[test]
+fn a_timed_load_tells_which_way_it_went() {
+    // Seconds have no state of strength: they grow first, then the load.
+    let held = |loads: &[f64], kg: f64| {
+        let mut s = Story::new();
+        s.owns(dumbbells(loads)).programme(vec![timed("hinge", 20, 40)], 2).starts_at(
+            "hinge",
+            1,
+            Some(one(kg)),
+        );
+        s
+    };
+    let mut s = held(&[8.0, 8.5], 8.0);
+    s.session_of("hinge", 20, None);
+    assert_eq!((way(&s), s.next("hinge").target), (R::LoadSame, Target::Seconds(25)));
+    s.session_of("hinge", 40, None);
+    let next = s.next("hinge");
+    assert_eq!((way(&s), s.external(&next), next.target), (R::LoadUp, 8.5, Target::Seconds(20)));
+    assert_eq!(number(&s, "hinge", R::LoadUp, "reps"), 20.0);
+    let mut s = held(&[6.0, 8.0], 8.0);
+    s.session_of("hinge", 30, None).days(20);
+    let next = s.next("hinge");
+    assert_eq!((way(&s), s.external(&next)), (R::LoadDown, 6.0));
+    assert_eq!(number(&s, "hinge", R::LayOff, "percent"), 90.0);
+    assert_eq!(number(&s, "hinge", R::LayOff, "days"), 23.0);
+}
+
+#[test]
+fn still_finding_names_the_bound_only_where_it_bound() {
+    let coarse = hinge_found(&[4.0, 4.25, 6.0]);
+    assert!(coarse.contains(&R::StillFinding), "{coarse:?}");
+    assert!(!coarse.contains(&R::StepBound), "the load is the one held last: {coarse:?}");
+}
+
+fn hinge_found(loads: &[f64]) -> Vec<R> {
+    let mut s = hinge(loads, None);
+    s.trains();
+    s.does("hinge", 8, plenty()).ends().settled().days(2);
+    s.reasons("hinge")
+}

@@ -2,6 +2,7 @@
 
 use super::{client, level, rest_of_it};
 use crate::story::*;
+use newel_engine::reason::ReasonCode as R;
 use newel_engine::record::{HoldAnswer, Payload, Purpose, SymptomAmount as A};
 
 #[test]
@@ -95,4 +96,34 @@ fn finding_sets_do_not_pass_what_was_held_before_a_symptom() {
         assert!(kg <= 4.0 + 1e-9, "{kg} kg after a symptom with 4 kg");
         s.does("hinge", 8, plenty());
     }
+}
+
+#[test]
+fn what_was_set_before_a_symptom_is_named_where_it_holds_back_and_only_there() {
+    let note = |s: &Story, slot: &str| {
+        let reasons = s.of_slot(slot).reasons.all().to_vec();
+        reasons.into_iter().find(|r| r.code == R::CoachSet).and_then(|r| r.facts.get("note").cloned())
+    };
+    // Higher and heavier: it says nothing any more.
+    let mut s = client();
+    s.overridden("squat", Some(4), Some(pair(8.0))).marks_at_home(symptom("heaviness", None)).days(1);
+    assert_eq!(note(&s, "squat"), None);
+    // Lower: the note is there.
+    let mut s = client();
+    s.overridden("squat", Some(1), None).marks_at_home(symptom("heaviness", None)).days(1);
+    assert_eq!(note(&s, "squat"), Some(newel_engine::reason::Fact::Words("as we said".into())));
+    assert_eq!(level(&s, "squat"), 1);
+    // Lighter, for a variant that is named.
+    let mut s = client();
+    let start = newel_engine::programme::Start {
+        ladder: "hinge".into(),
+        level: None,
+        variant: Some("hinge-two-dumbbells".into()),
+        load: Some(pair(2.0)),
+    };
+    s.says(Payload::Override { start, note: "as we said".into() });
+    s.marks_at_home(symptom("heaviness", None)).days(1);
+    let next = s.next("hinge");
+    assert!(s.external(&next) <= 4.0, "two of 2 kg: {}", s.external(&next));
+    assert!(note(&s, "hinge").is_some());
 }
