@@ -227,3 +227,50 @@ proptest! {
         prop_assert!(high.0 > low.0 || (high.0 == low.0 && high.1 >= low.1 - 1e-9), "{low:?}, with more left {high:?}");
     }
 }
+
+/// What the filter expects to be left in the next set, at the bottom of the range.
+fn expected(s: &Story, slot: &str, load: &newel_engine::kit::Load, reps: f64) -> f64 {
+    let plan = s.plan(slot);
+    let place = s.catalogue.place(&plan.variant).unwrap();
+    let group = place.variant.group.clone().unwrap();
+    s.with_bench(|b| {
+        let w = newel_engine::strength::effective_load(place.variant, load, b.body).unwrap();
+        let j = f64::from(b.state.sets_of_day(&group, s.today()));
+        b.state.trackers[&group].reserve(&b.k, w, reps, j).0
+    })
+}
+
+#[test]
+fn the_lighter_load_meets_the_aim_less_half_a_rep_and_the_next_heavier_does_not() {
+    let loads: Vec<f64> = (16..=80).map(|n| f64::from(n) / 4.0).collect();
+    let mut s = Story::new();
+    s.owns(dumbbells(&loads)).programme(vec![slot("hinge", 8, 12, 3)], 3).starts_at(
+        "hinge",
+        1,
+        Some(one(12.0)),
+    );
+    s.trains().does("hinge", 6, left(0));
+    let plan = s.plan("hinge");
+    let lighter = plan.lighter.clone().expect("the next set would fall short");
+    let at = plan.loads.iter().position(|l| *l == lighter).unwrap();
+    let reps = f64::from(plan.target.count());
+    assert!(expected(&s, "hinge", &lighter, reps) >= 2.5);
+    assert!(expected(&s, "hinge", &plan.loads[at + 1], reps) < 2.5, "the heaviest that does");
+    assert_ne!(lighter, plan.load);
+}
+
+#[test]
+fn a_step_of_finding_is_the_heaviest_that_the_mean_foresees_and_that_is_in_reach() {
+    // A number was said, begun at a load that the coach chose: the curve says how far.
+    let loads: Vec<f64> = (16..=80).map(|n| f64::from(n) / 4.0).collect();
+    let mut s = Story::new();
+    s.owns(dumbbells(&loads)).programme(vec![slot("chest-press", 8, 12, 3)], 4);
+    s.starts_at("chest-press", 1, Some(one(8.0))).trains().does("chest-press", 12, left(4));
+    let plan = s.plan("chest-press");
+    assert_eq!(plan.purpose, newel_engine::record::Purpose::Find);
+    let at = plan.loads.iter().position(|l| *l == plan.load).unwrap();
+    assert!(expected(&s, "chest-press", &plan.load, 8.0) >= 2.5);
+    let more = &plan.loads[at + 1];
+    let reach = s.external_of(&plan.variant, more) > 8.0 * 1.25 + 1e-9;
+    assert!(reach || expected(&s, "chest-press", more, 8.0) < 2.5, "{more:?}");
+}

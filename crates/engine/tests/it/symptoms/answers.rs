@@ -200,3 +200,54 @@ fn a_restart_lighter_opens_the_ladder_and_nothing_else_that_the_record_held() {
     s.hold_answered(HoldAnswer::GoOn);
     assert!(!s.is_closed() && !s.rests("bridge"));
 }
+
+#[test]
+fn a_restart_with_nothing_light_enough_takes_the_lightest_of_its_level() {
+    // Pain of 7 with a bar of 10 kg at level 3; a fifth less is 8 kg, and two dumbbells are 10 kg at the least.
+    let mut s = Story::new();
+    let bar = newel_engine::kit::Barbell { bar: kg(10.0), plates: Vec::new() };
+    s.owns(newel_engine::kit::Kit { barbell: Some(bar), ..dumbbells(&[5.0]) });
+    s.programme(vec![slot("hinge", 8, 12, 3)], 2).starts_at("hinge", 3, None);
+    s.session_of("hinge", 10, left(3));
+    s.trains().does("hinge", 8, left(3)).marks("hinge", symptom("girdle-pain", Some(A::Pain(7))));
+    s.ends().settled();
+    s.hold_answered(HoldAnswer::RestartLighter).days(1);
+    let next = s.next("hinge");
+    assert_eq!((next.level, s.external(&next), next.target.count()), (2, 10.0, 8));
+}
+
+#[test]
+fn after_a_mark_with_nothing_held_she_goes_on_with_nothing_held() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[2.0, 4.0, 6.0]))
+        .programme(vec![slot("squat", 8, 12, 3), slot("row", 8, 12, 3), slot("overhead-press", 8, 12, 3)], 2)
+        .starts_at("row", 1, Some(one(4.0)))
+        .starts_at("overhead-press", 0, Some(one(6.0)));
+    s.trains();
+    for slot in ["squat", "row", "overhead-press"] {
+        s.does_all(slot, 10, left(3));
+    }
+    s.ends().settled().days(2);
+    assert!(s.external(&s.next("overhead-press")) > 0.0);
+    // Two marks of the pelvic floor leave the rest unloaded, and then the shoulder hurts without a load, too.
+    s.trains().does("squat", 8, left(3)).marks("squat", symptom("heaviness", None));
+    s.does("row", 8, left(3)).marks("row", symptom("leak-effort", None));
+    s.does("overhead-press", 8, left(3));
+    s.marks("overhead-press", symptom("shoulder-pain", Some(A::Pain(7)))).ends().settled();
+    while s.with_bench(|b| b.state.open_holds().next().is_some()) {
+        s.hold_answered(HoldAnswer::GoOn);
+    }
+    s.days(1);
+    let next = s.next("overhead-press");
+    assert_eq!((next.level, s.external(&next)), (0, 0.0), "{}", next.variant);
+}
+
+#[test]
+fn reps_and_help_stay_as_they_were_the_first_time_after_a_symptom() {
+    // Body mass alone, at the lowest level.
+    let mut s = Story::new();
+    s.programme(vec![slot("squat", 8, 12, 3)], 2).session_of("squat", 9, plenty());
+    assert_eq!(s.next("squat").target.count(), 10);
+    s.marks_at_home(symptom("fatigue", None)).hold_answered(HoldAnswer::GoOn).days(1);
+    assert!(s.next("squat").target.count() <= 9);
+}

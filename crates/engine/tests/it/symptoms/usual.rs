@@ -25,6 +25,19 @@ fn at_the_baseline_the_level_stays_and_something_else_changes() {
 }
 
 #[test]
+fn a_cue_is_a_cue_again_in_the_next_session_though_it_dropped_in_the_last() {
+    let mut s = client();
+    s.trains().does("squat", 8, left(3)).marks("squat", symptom("doming", None));
+    s.marks("squat", symptom("doming", None));
+    assert_eq!(s.plan("squat").level, 2, "there again: a drop");
+    rest_of_it(&mut s);
+    s.ends().settled().days(2);
+    s.trains().does("squat", 8, left(3)).marks("squat", symptom("doming", None));
+    let plan = s.plan("squat");
+    assert_eq!((plan.level, plan.cue), (2, true), "a cue, and no hold");
+}
+
+#[test]
 fn above_the_baseline_or_there_again_or_there_next_morning_drops() {
     let mut s = with_usual("heaviness", A::Little);
     s.trains().does("squat", 8, left(3)).marks("squat", symptom("heaviness", Some(A::Clearly)));
