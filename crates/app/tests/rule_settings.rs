@@ -81,7 +81,6 @@ fn set_rules_travel_in_the_plan_and_hold_on_the_clients_device() {
         at_rest: true,
         symptom,
     };
-    let books = hers.books();
     hers.write(Action::MarkSymptom, now + Duration::hours(1), person, vec![mark]).unwrap();
     let bench = hers.own().unwrap().bench(now.date_naive(), None).unwrap();
     assert_eq!(bench.state.open_reds().count(), 1, "a hold by the pack, red by her coach");
