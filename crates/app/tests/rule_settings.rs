@@ -72,15 +72,7 @@ fn set_rules_travel_in_the_plan_and_hold_on_the_clients_device() {
     let bulge = kinds.iter().find(|k| k.id.as_str() == "bulge").unwrap();
     assert_eq!(bulge.urgency, Some(Urgency::Call), "her mark card shows it as red");
     let symptom = Symptom { kind: Some("bulge".into()), amount: None, place: None, words: None };
-    let mark = Payload::SymptomMark {
-        run: None,
-        slot: None,
-        ladder: None,
-        variant: None,
-        round: None,
-        at_rest: true,
-        symptom,
-    };
+    let mark = Payload::mark_at_large(None, symptom);
     hers.write(Action::MarkSymptom, now + Duration::hours(1), person, vec![mark]).unwrap();
     let bench = hers.own().unwrap().bench(now.date_naive(), None).unwrap();
     assert_eq!(bench.state.open_reds().count(), 1, "a hold by the pack, red by her coach");

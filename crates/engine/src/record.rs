@@ -471,6 +471,15 @@ pub enum Payload {
     Unknown,
 }
 
+impl Payload {
+    /// A mark that belongs to no ladder: at home, or in a run between its sets.
+    #[must_use]
+    pub fn mark_at_large(run: Option<RunId>, symptom: Symptom) -> Self {
+        let (slot, ladder, variant, round) = (None, None, None, None);
+        Self::SymptomMark { run, slot, ladder, variant, round, at_rest: true, symptom }
+    }
+}
+
 /// Versions that a proposal was made with.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[ts(export)]

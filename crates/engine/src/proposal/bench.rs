@@ -72,12 +72,7 @@ impl<'a> Bench<'a> {
     /// Lays the ground for a day with a state that is folded already, from the same inputs.
     #[must_use]
     pub fn with(inputs: Inputs<'a>, state: State) -> Self {
-        // What the coach set before a birth or a loss is of before it.
-        let overrides = inputs.history.overrides.iter();
-        let later = overrides.filter(|o| !state.is_before_fresh(o.at.date_naive()));
-        let plan =
-            inputs.starts.iter().filter(|_| !inputs.starts_of.is_some_and(|day| state.is_before_fresh(day)));
-        let starts: Vec<Start> = plan.cloned().chain(later.map(|o| o.what.0.clone())).collect();
+        let starts = state.starts_known(inputs.history, (inputs.starts, inputs.starts_of), None);
         let mut ground = Ground::of(inputs.history, inputs.catalogue, inputs.rules, inputs.day, None);
         let earlier = state.earlier_today(inputs.day, inputs.run);
         ground.unloaded_today = earlier.unloaded;

@@ -1,7 +1,8 @@
 //! How levels move after a session.
 
+use super::signs::closes;
 use super::{Course, Effects, Exposure, LadderEffect, LadderState, Recent, State};
-use crate::catalogue::{Pattern, Region};
+use crate::catalogue::Pattern;
 use crate::ground::Ground;
 use crate::history::Run;
 use crate::ids::{LadderId, RecordId, SymptomId, VariantId};
@@ -116,11 +117,8 @@ impl State {
         (scope, ladder): (Scope, Option<&LadderId>),
         at: DateTime<FixedOffset>,
     ) {
-        let rested = |id: &LadderId| match scope {
-            Scope::All => true,
-            Scope::LowerBody => ground.catalogue.ladder(id).is_some_and(|l| l.region == Region::Lower),
-            Scope::Ladder => Some(id) == ladder,
-        };
+        let region = |id: &LadderId| ground.catalogue.ladder(id).map(|l| l.region);
+        let rested = |id: &LadderId| region(id).is_some_and(|region| closes(scope, ladder, id, region));
         let ids: Vec<LadderId> = self.ladders.keys().filter(|id| rested(id)).cloned().collect();
         for id in ids {
             self.step_down(&id, kind, ground, at, at.date_naive());

@@ -201,22 +201,28 @@ impl State {
         for mark in &run.marks {
             self.take_mark(run, mark, &ground, &mut effects, &earlier);
         }
-        let starts = self.starts_known(history, frame, run.started);
+        let plan = (frame.starts, frame.starts_of);
+        let starts = self.starts_known(history, plan, Some(run.started));
         self.take_sets(run, &starts, k, &ground, &effects, trace);
         self.close_run(run, &ground, &effects);
         self.take_next_day(run, &ground);
         self.effects.insert(run.id, effects);
     }
 
-    /// The coach's starts as they were known at an instant, later ones last.
-    fn starts_known(&self, history: &History, frame: Frame<'_>, at: DateTime<FixedOffset>) -> Vec<Start> {
+    /// The coach's starts as they were known at an instant (all if `None`), later ones last: those of the plan, with the
+    /// local day on which it was made, and what she set since. What is of before a birth or a loss no longer counts.
+    pub(crate) fn starts_known(
+        &self,
+        history: &History,
+        (plan, made): (&[Start], Option<NaiveDate>),
+        at: Option<DateTime<FixedOffset>>,
+    ) -> Vec<Start> {
         let later = history
             .overrides
             .iter()
-            .filter(|o| o.at <= at && !self.is_before_fresh(o.at.date_naive()))
-            .map(|o| o.what.0.clone());
-        let plan =
-            frame.starts.iter().filter(|_| !frame.starts_of.is_some_and(|day| self.is_before_fresh(day)));
-        plan.cloned().chain(later).collect()
+            .filter(|o| at.is_none_or(|at| o.at <= at) && !self.is_before_fresh(o.at.date_naive()))
+            .map(|o| &o.what.0);
+        let counts = !made.is_some_and(|day| self.is_before_fresh(day));
+        plan.iter().filter(|_| counts).chain(later).cloned().collect()
     }
 }

@@ -24,7 +24,6 @@ use crate::history::History;
 use crate::ids::{GroupId, LadderId, RunId, SymptomId, VariantId};
 use crate::kit::Load;
 use crate::programme::Start;
-use crate::rules::Scope;
 use crate::strength::Tracker;
 use crate::units::Kg;
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -123,11 +122,7 @@ impl State {
     /// The hold that rests a ladder, if there is one.
     #[must_use]
     pub fn hold_on(&self, ladder: &LadderId, region: Region) -> Option<&Hold> {
-        self.open_holds().find(|h| match h.scope {
-            Scope::All => true,
-            Scope::LowerBody => region == Region::Lower,
-            Scope::Ladder => h.ladder.as_ref() == Some(ladder),
-        })
+        self.open_holds().find(|h| signs::closes(h.scope, h.ladder.as_ref(), ladder, region))
     }
 
     /// Working sets of a group on a day so far.

@@ -1,6 +1,7 @@
 //! What symptoms leave behind: holds, red flags, and what marks do to a session.
 
 use super::Recent;
+use crate::catalogue::Region;
 use crate::ids::{LadderId, RecordId, RunId, SymptomId};
 use crate::record::HoldAnswer;
 use crate::rules::{Scope, Urgency};
@@ -37,6 +38,15 @@ impl Hold {
     #[must_use]
     pub fn rests(&self) -> bool {
         matches!(self.answer, None | Some(HoldAnswer::KeepResting))
+    }
+}
+
+/// True if what closes `scope` closes a ladder; `own` is the ladder that it names, if it closes one alone.
+pub(super) fn closes(scope: Scope, own: Option<&LadderId>, ladder: &LadderId, region: Region) -> bool {
+    match scope {
+        Scope::All => true,
+        Scope::LowerBody => region == Region::Lower,
+        Scope::Ladder => own == Some(ladder),
     }
 }
 

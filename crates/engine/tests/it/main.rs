@@ -13,6 +13,7 @@ mod log;
 mod properties;
 mod proposal;
 mod rules_matter;
+mod rules_matter_around;
 mod rules_matter_kinds;
 mod rules_matter_stories;
 mod sessions;

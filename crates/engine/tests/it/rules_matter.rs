@@ -2,6 +2,7 @@
 //! runs through the real path. A number without such a story fails here, and so does a story that a
 //! listed number leaves as it was. Reasons are left out of what is compared: they may quote a number.
 
+use crate::rules_matter_around as around;
 use crate::rules_matter_stories as tale;
 use newel_engine::rules::{NUMBERS_USED, RULES_JSON, RulePack, SYMPTOMS_JSON};
 use serde_json::Value;
@@ -115,11 +116,11 @@ const TABLE: &[(Tale, &[Other])] = &[
         &[("watch.guideline-postpartum", "minutes", 100.0), ("watch.guideline-postpartum", "days", 2.0)],
     ),
     (
-        tale::a_set_far_from_failure,
+        around::a_set_far_from_failure,
         &[("strength.evidence", "most_reps", 25.0), ("strength.evidence", "most_reserve", 3.0)],
     ),
     (
-        tale::a_log_without_its_proposals,
+        around::a_log_without_its_proposals,
         &[
             ("log.unknown-dose", "low", 9.0),
             ("log.unknown-dose", "high", 13.0),
@@ -127,9 +128,9 @@ const TABLE: &[(Tale, &[Other])] = &[
             ("log.unknown-dose", "floor", 2.0),
         ],
     ),
-    (tale::a_birth_put_right, &[("stage.same-birth", "days", 14.0)]),
+    (around::a_birth_put_right, &[("stage.same-birth", "days", 14.0)]),
     (
-        tale::beside_a_usual_symptom,
+        around::beside_a_usual_symptom,
         &[
             ("symptom.amounts", "little", 5.0),
             ("symptom.amounts", "clearly", 8.0),
@@ -137,7 +138,7 @@ const TABLE: &[(Tale, &[Other])] = &[
         ],
     ),
     (
-        tale::on_the_desk,
+        around::on_the_desk,
         &[
             ("watch.desk", "silent_days", 5.0),
             ("watch.desk", "silent_after_symptom_days", 2.0),
@@ -150,7 +151,7 @@ const TABLE: &[(Tale, &[Other])] = &[
             ("watch.desk", "skipped", 2.0),
         ],
     ),
-    (tale::left_open, &[("session.open", "hours", 5.0), ("session.next-day", "days", 3.0)]),
+    (around::left_open, &[("session.open", "hours", 5.0), ("session.next-day", "days", 3.0)]),
     (tale::first_time_after_a_birth, &[("fresh.start", "reserve", 7.0)]),
 ];
 

@@ -68,15 +68,7 @@ impl Floor<'_> {
         }
         if self.likely(chances.home) {
             let symptom = self.symptom_at_large();
-            let payload = Payload::SymptomMark {
-                run: None,
-                slot: None,
-                ladder: None,
-                variant: None,
-                round: None,
-                at_rest: true,
-                symptom,
-            };
+            let payload = Payload::mark_at_large(None, symptom);
             self.watch.begins(self.now.date_naive());
             let mark = self.write(0, payload);
             if self.takes_effect(RunId(mark.0), mark) {

@@ -204,28 +204,12 @@ impl Story {
 
     /// A mark outside a session.
     pub fn marks_at_home(&mut self, symptom: Symptom) -> &mut Self {
-        self.says(Payload::SymptomMark {
-            run: None,
-            slot: None,
-            ladder: None,
-            variant: None,
-            round: None,
-            at_rest: true,
-            symptom,
-        })
+        self.says(Payload::mark_at_large(None, symptom))
     }
 
     /// A mark in the session in hand that belongs to no ladder.
     pub fn marks_between_slots(&mut self, symptom: Symptom) -> &mut Self {
-        self.says(Payload::SymptomMark {
-            run: self.run,
-            slot: None,
-            ladder: None,
-            variant: None,
-            round: None,
-            at_rest: true,
-            symptom,
-        })
+        self.says(Payload::mark_at_large(self.run, symptom))
     }
 
     /// What a mark says where nothing but its symptom changes.

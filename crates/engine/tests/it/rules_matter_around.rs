@@ -1,0 +1,109 @@
+//! More small stories, each turning on a number of the rule pack: what counts as evidence, what a log lacks, what is
+//! usual for her, what the Desk tells, how long a session stays open.
+
+use crate::rules_matter_stories::{by_the_quarter, client, hinge, in_hand, proposed};
+use crate::story::*;
+use newel_engine::history::History;
+use newel_engine::record::{Payload, Readiness, SkipWhy, SymptomAmount as A};
+use newel_engine::rules::RulePack;
+use newel_engine::stage::{BirthMode, Stage};
+
+/// A set of many reps, or with much said to be left: is it evidence?
+pub fn a_set_far_from_failure(rules: RulePack) -> String {
+    let mut s = hinge(rules, &by_the_quarter(), 8.0);
+    s.trains();
+    s.does_with("hinge", one(8.0), 30, left(4)).ends().settled().days(2);
+    s.with_bench(|b| format!("{:?}", b.state.trackers))
+}
+
+/// Sets whose proposal the log does not hold; the last fell short of what is taken for the dose.
+pub fn a_log_without_its_proposals(rules: RulePack) -> String {
+    let mut s = hinge(rules, &by_the_quarter(), 8.0);
+    for (reps, reserve) in [(12, 3), (8, 1)] {
+        s.trains().does_all("hinge", reps, left(reserve)).ends().settled().days(2);
+    }
+    s.records.retain(|r| !matches!(r.payload, Payload::ProposalShown { .. }));
+    let told = s.with_bench(|b| format!("{:?} {:?}", b.state.ladders, b.state.trackers));
+    told + &proposed(&s)
+}
+
+/// The day of a birth is put right by three weeks, after a session.
+pub fn a_birth_put_right(rules: RulePack) -> String {
+    let mut s = Story::by(rules);
+    s.owns(dumbbells(&[4.0, 5.0])).birth_weeks_ago(30, BirthMode::Vaginal);
+    s.session_of("squat", 10, left(5)).birth_weeks_ago(33, BirthMode::Vaginal);
+    proposed(&s)
+}
+
+/// Heaviness that is usual at one amount comes at another.
+pub fn beside_a_usual_symptom(rules: RulePack) -> String {
+    let mut told = Vec::new();
+    for usual in [A::Little, A::Clearly, A::Lot] {
+        for felt in [A::Little, A::Clearly, A::Lot] {
+            let mut s = client(rules.clone());
+            s.screened(&[], &[("heaviness", usual)]);
+            s.trains().does("squat", 8, left(3)).marks("squat", symptom("heaviness", Some(felt)));
+            told.push(in_hand(&s, "squat"));
+        }
+    }
+    told.join("\n")
+}
+
+/// What the Desk says day by day of somebody who marked, went under the floor, held more, left sets out, wrote,
+/// was unwell, was redated, and then was silent.
+pub fn on_the_desk(rules: RulePack) -> String {
+    let mut s = client(rules);
+    s.weeks_pregnant(34);
+    s.says(Payload::StageChanged { stage: Stage::Pregnant { due: None, last_period: None } })
+        .weeks_pregnant(35);
+    let mut told = Vec::new();
+    let mut look = |s: &Story| {
+        let codes = s.with_bench(|b| {
+            newel_engine::review::findings(b).iter().map(|f| f.code).collect::<Vec<_>>().join(" ")
+        });
+        told.push(codes);
+    };
+    for n in 0..3 {
+        s.feels(if n == 0 { Readiness::Unwell } else { Readiness::Usual }).trains();
+        let run = s.run.unwrap();
+        let more = if n == 1 { one(7.0) } else { one(6.0) };
+        s.does_with("squat", more, 8, left(if n == 2 { 0 } else { 4 }));
+        s.says(Payload::SetSkipped { run, slot: "row".into(), round: 0, why: SkipWhy::Chosen });
+        if n == 2 {
+            s.marks("row", symptom("heaviness", None));
+        }
+        s.ends();
+        look(&s);
+        s.days(2);
+    }
+    for _ in 0..20 {
+        look(&s);
+        s.days(1);
+    }
+    // The same without a mark.
+    let mut s = Story::by(s.rules);
+    s.trains().does("squat", 8, left(3)).ends();
+    for _ in 0..12 {
+        look(&s);
+        s.days(1);
+    }
+    told.join("\n")
+}
+
+/// A session that was left open, looked at hour by hour; then the question about the next day.
+pub fn left_open(rules: RulePack) -> String {
+    let mut s = Story::by(rules);
+    s.trains().does("squat", 8, left(3));
+    let mut told = Vec::new();
+    for _ in 0..14 {
+        let history = History::of(&s.records);
+        told.push(newel_engine::flow::open_run(&history, &s.rules, s.now).is_some());
+        s.now += chrono::Duration::hours(1);
+    }
+    for _ in 0..9 {
+        let history = History::of(&s.records);
+        told.push(newel_engine::flow::next_day_asked(&history, &s.rules, s.today()).is_some());
+        s.days(1);
+    }
+    format!("{told:?}")
+}
