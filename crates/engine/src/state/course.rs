@@ -54,7 +54,10 @@ impl State {
         let Some(entry) = self.ladders.get_mut(id) else { return false };
         entry.moved = entry.moved.max(Some(at));
         let Some(level) = entry.level else { return false };
-        entry.counts_from = entry.counts_from.max(Some(from));
+        // What was done earlier on that day was done before it.
+        let before = entry.exposures.last().is_some_and(|e| e.day >= from);
+        let from = if before { from.succ_opt() } else { Some(from) };
+        entry.counts_from = entry.counts_from.max(from);
         if let Course::Down { clean, .. } = &mut entry.course {
             *clean = 0;
         }

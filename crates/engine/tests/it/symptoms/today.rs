@@ -3,7 +3,7 @@
 use super::{SLOTS, client, level, rest_of_it};
 use crate::story::*;
 use newel_engine::reason::ReasonCode as R;
-use newel_engine::record::{Purpose, SymptomAmount as A};
+use newel_engine::record::{HoldAnswer, Purpose, SymptomAmount as A};
 
 #[test]
 fn the_rest_of_today_is_unloaded_in_a_second_session_too() {
@@ -134,4 +134,25 @@ fn the_same_drop_without_a_ladder_in_two_sessions_running_holds() {
         assert_eq!(s.is_closed(), n == 1, "{n}");
         s.ends().settled().days(2);
     }
+}
+
+#[test]
+fn what_was_done_earlier_on_the_day_was_done_before_the_symptom() {
+    // Her usual day: what she did last left more than enough, so more is proposed.
+    let morning = || {
+        let mut s = Story::new();
+        s.owns(full_kit()).programme(vec![slot("overhead-press", 8, 12, 3)], 2);
+        s.starts_at("overhead-press", 0, Some(one(4.0)));
+        s.session_of("overhead-press", 12, left(5)).trains().does_all("overhead-press", 12, left(5)).ends();
+        s
+    };
+    let usual = morning();
+    let more = usual.next("overhead-press");
+    // With a symptom at check-in that is answered the same day, the morning opens nothing.
+    let mut s = morning();
+    s.since_last_time(symptom("heaviness", None)).checks_in();
+    s.hold_answered(HoldAnswer::GoOn);
+    let next = s.next("overhead-press");
+    assert!(next.level <= more.level && s.external(&next) < usual.external(&more));
+    assert!(s.reasons("overhead-press").contains(&R::AfterSymptom));
 }
