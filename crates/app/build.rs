@@ -6,7 +6,7 @@ use newel_engine::catalogue::Catalogue;
 use newel_engine::monitor::Notice;
 use newel_engine::reason::ReasonCode;
 use newel_engine::review::FINDING_CODES;
-use newel_engine::rules::RulePack;
+use newel_engine::rules::{Asks, RulePack};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
@@ -21,6 +21,8 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     wanted.extend(Notice::ALL.iter().map(|n| format!("watch-{}", n.slug())));
     wanted.extend(rules.symptoms().iter().map(|k| format!("symptom-{}", k.id)));
     wanted.extend(rules.conditions().iter().map(|c| format!("condition-{}", c.id)));
+    let asking = rules.conditions().iter().filter(|c| c.asks != Asks::Nothing);
+    wanted.extend(asking.map(|c| format!("condition-{}.ask", c.id)));
     wanted.extend(catalogue.ladders.iter().map(|l| format!("ladder-{}", l.id)));
     for place in catalogue.places() {
         let id = format!("variant-{}", place.variant.id);

@@ -6,7 +6,8 @@
 
 desk-red-flag = Stop sign on { $day }: { $symptom }. No clearance yet.
 desk-red-care = Stop sign on { $day }: not known yet whether care was reached.
-desk-clearance-waits = A clearance is asked for and not recorded. Training is closed.
+desk-clearance-waits = A clearance is asked for and not recorded.
+desk-clearance-over = A clearance ran until { $day }. It is asked for again.
 
 ## Why she needs a look: something waits for the coach
 
@@ -20,6 +21,15 @@ desk-hold-waits = { $ladder ->
        *[other] { $ladder } rests since { $day }: { $symptom }. Waits for your answer.
     }
 }
+desk-plan-rests = { $coach ->
+    [0] Birth on { $day }. The plan rests until you and she have said that it goes on.
+   *[other] Birth on { $day }. You have said that it goes on; she has not yet.
+}
+desk-plan-rests-loss = { $coach ->
+    [0] A loss on { $day }. The plan rests until you and she have said that it goes on.
+   *[other] A loss on { $day }. You have said that it goes on; she has not yet.
+}
+desk-stage-differs = You and she have recorded different stages. The more careful one holds.
 desk-symptom-repeated = { $ladder ->
     [none] { $symptom }: { $count ->
         [one] marked once.
@@ -63,6 +73,10 @@ desk-near-due = { $days ->
 }
 
 ## Why she needs a look: worth a look
+
+desk-dates-differ = The due date and what the period or the transfer gives are further apart than usual. Ask which one her clinician goes by.
+desk-screen-again = Screening is due again since { $day }.
+desk-screen-never = Not screened yet.
 
 desk-silence = No log for { $days ->
     [one] one day

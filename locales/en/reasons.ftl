@@ -68,10 +68,20 @@ reason-position-stage = { $week ->
     }
 reason-condition-ruled-out = { $condition }: { $variant } is left out.
 reason-restricted = { $variant } is left out: { $note }
+reason-restricted-load = No more than { $load }: { $note }
+reason-restricted-reserve = At least { $target } in reserve: { $note }
 reason-kit-lacks = { $variant } needs something that your kit does not have.
 reason-hold-waits = This rests until your coach or your provider has answered.
 reason-red-waits = Training waits until you have been seen and a clearance is recorded.
-reason-clearance-waits = Your midwife, doctor or clinic is asked first. Breathing and pelvic floor meanwhile.
+reason-clearance-waits = { $of ->
+    [birth] After a caesarean or a severe tear your midwife, doctor or clinic is asked first. Breathing meanwhile.
+    [birth-unsaid] It is not said how the birth went. Say it under Path, or ask your midwife or doctor first. Breathing meanwhile.
+   *[condition] { $condition }: your midwife, doctor or clinic is asked first. Breathing meanwhile.
+}
+reason-clearance-first = { $condition }: no training before your midwife, doctor or clinic has said yes.
+reason-clearance-over = What your midwife, doctor or clinic allowed ran until { $day }. Ask them whether it goes on.
+reason-plan-rests = Your plan rests since the birth. It goes on when you feel ready and your coach has said yes.
+reason-plan-rests-loss = Your plan rests. It goes on when you want it to and your coach has answered.
 reason-nothing-allowed = No option of this ladder is open today.
 reason-restart-lighter = A new start, { $percent } % lighter, at the bottom of the range.
 reason-easier-today = { $symptom }: { $variant } for the rest of today.

@@ -1,4 +1,4 @@
-# Symptom kinds, conditions, amounts and body places. Ids stand in crates/engine/data/symptoms.json and rules.json.
+# Symptom kinds, amounts and body places. Ids stand in crates/engine/data/symptoms.json and rules.json.
 # The value is the plain label of the chip, .term the trade term for the coach.
 # .do is shown when the class of a mark has come out as hold or red: what to do now.
 # .refer stands with the kinds that say whom to turn to, whatever their class.
@@ -194,20 +194,6 @@ symptom-tiredness = Ordinary tiredness
 
 ## Conditions named at screening
 
-condition-girdle-pain = Pelvic girdle pain
-condition-prolapse = Prolapse
-condition-leaking = Leaking
-condition-midline-gap = Gap at the midline
-condition-caesarean = Caesarean birth
-condition-severe-tear = Third or fourth degree tear
-condition-low-back-pain = Low back pain
-condition-wrist-pain = Wrist pain
-condition-knee-pain = Knee pain
-condition-shoulder-pain = Shoulder pain
-condition-high-blood-pressure = High blood pressure
-condition-anaemia = Anaemia
-condition-gestational-diabetes = Gestational diabetes
-condition-hypermobility = Hypermobile joints
 
 ## How much
 

@@ -4,15 +4,16 @@
 
 use chrono::{DateTime, FixedOffset, Local, NaiveDate};
 use newel_app::views::{
-    AppView, ChosenFile, ClientForm, ClientView, CorrectionForm, DeskView, ErrorView, FinishForm, KitView,
-    MarkedView, OverrideForm, PathView, Role, RosterView, SendView, SetForm, TakeInView, TrainView,
-    WrittenView,
+    AppView, ChosenFile, ClearanceForm, ClientForm, ClientView, CorrectionForm, DeskView, ErrorView,
+    FinishForm, IntakeForm, KitView, MarkedView, OverrideForm, PathView, Role, RosterView, SafetyView,
+    SendView, SetForm, TakeInView, TrainView, WrittenView,
 };
 use newel_app::{AppError, Newel, Worker};
 use newel_engine::ids::{PersonId, ProgrammeId, RecordId, RunId, SlotId, VariantId};
 use newel_engine::kit::{Kit, Load};
 use newel_engine::programme::Programme;
 use newel_engine::record::{HoldAnswer, NextDay, Readiness, RestrictionKind, Symptom};
+use newel_engine::stage::Stage;
 use newel_engine::units::Weight;
 use std::path::PathBuf;
 use tauri::State;
@@ -291,16 +292,63 @@ pub async fn restriction_add(
     ask(&worker, move |newel| newel.profile()?.restriction_add(now(), person, what, until, &note)).await
 }
 
+/// The safety page of a client, or of whoever is open.
+#[tauri::command]
+pub async fn safety_view(
+    worker: State<'_, Worker>,
+    person: Option<PersonId>,
+) -> Result<SafetyView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.safety_view(now(), person)).await
+}
+
+/// Records a stage.
+#[tauri::command]
+pub async fn stage_record(
+    worker: State<'_, Worker>,
+    person: Option<PersonId>,
+    stage: Stage,
+) -> Result<SafetyView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.stage_record(now(), person, stage)).await
+}
+
+/// Takes back a stage that was recorded by mistake.
+#[tauri::command]
+pub async fn stage_take_back(
+    worker: State<'_, Worker>,
+    person: Option<PersonId>,
+    record: RecordId,
+) -> Result<SafetyView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.stage_take_back(now(), person, record)).await
+}
+
+/// Says that training is taken up again after a birth or a loss.
+#[tauri::command]
+pub async fn take_up(
+    worker: State<'_, Worker>,
+    person: Option<PersonId>,
+    note: String,
+) -> Result<SafetyView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.take_up(now(), person, &note)).await
+}
+
 /// Records a clearance.
 #[tauri::command]
-pub async fn clearance_add(
+pub async fn clearance_record(
     worker: State<'_, Worker>,
-    person: PersonId,
-    who: String,
-    on: NaiveDate,
-    said: String,
-) -> Result<RosterView, ErrorView> {
-    ask(&worker, move |newel| newel.profile()?.clearance_add(now(), person, &who, on, &said)).await
+    person: Option<PersonId>,
+    form: ClearanceForm,
+) -> Result<SafetyView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.clearance_record(now(), person, form)).await
+}
+
+/// Records an intake.
+#[tauri::command]
+pub async fn intake_record(
+    worker: State<'_, Worker>,
+    person: Option<PersonId>,
+    form: IntakeForm,
+) -> Result<SafetyView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.intake_record(now(), person, form)).await
 }
 
 /// Gives a client a programme.

@@ -79,6 +79,12 @@ pub enum Refusal {
     /// A rule or number that is not for a coach to set.
     #[error("this rule cannot be set")]
     RuleFixed,
+    /// Nothing was chosen where something has to be.
+    #[error("nothing is chosen")]
+    NothingChosen,
+    /// A date that lies ahead or too far back.
+    #[error("a date cannot be")]
+    DateCannotBe,
     /// A red flag would be loosened.
     #[error("a red flag cannot be loosened")]
     RedFlagStays,
@@ -105,12 +111,14 @@ impl Refusal {
             Self::CoachOnly => "coach-only",
             Self::NoteMissing => "note-missing",
             Self::RuleFixed => "rule-fixed",
+            Self::NothingChosen => "nothing-chosen",
+            Self::DateCannotBe => "date-cannot-be",
             Self::RedFlagStays => "red-flag-stays",
         }
     }
 
     /// Every refusal, for the test that each has its sentence.
-    pub const ALL: [Self; 17] = [
+    pub const ALL: [Self; 19] = [
         Self::NoProfile,
         Self::NoSuchProfile,
         Self::PlanForSomebodyElse,
@@ -127,6 +135,8 @@ impl Refusal {
         Self::CoachOnly,
         Self::NoteMissing,
         Self::RuleFixed,
+        Self::NothingChosen,
+        Self::DateCannotBe,
         Self::RedFlagStays,
     ];
 }

@@ -16,6 +16,7 @@ pub mod profile;
 pub mod replay;
 pub mod rule_settings;
 pub mod rulebook;
+pub mod safety;
 pub mod simulate;
 pub mod strength;
 pub mod train;

@@ -244,7 +244,7 @@ mod tests {
         condition.rules_out.is_empty()
             && condition.rules_out_positions.is_empty()
             && condition.extra_reserve <= 0.0
-            && !condition.needs_clearance
+            && condition.asks == newel_engine::rules::Asks::Nothing
     }
 
     fn book() -> (Rulebook, &'static Words) {

@@ -4,9 +4,9 @@ use crate::newel::Books;
 use crate::profile::Known;
 use crate::train::{open_run, session_of};
 use crate::views::{
-    BlockView, ClosedView, FinishedView, Follows, KindView, LoggedView, MarkView, NextDayView, PersonView,
-    ReadyView, RestView, SessionView, SlotToday, SlotView, StepState, StepView, TrainState, TrainView,
-    WorkPeek, WorkView,
+    BlockView, ClosedKind, ClosedView, FinishedView, Follows, KindView, LoggedView, MarkView, NextDayView,
+    PersonView, PlanRestView, ReadyView, RestView, SessionView, SlotToday, SlotView, StepState, StepView,
+    TrainState, TrainView, WorkPeek, WorkView,
 };
 use chrono::{DateTime, Duration, FixedOffset};
 use newel_engine::flow::{self, Flow};
@@ -16,7 +16,7 @@ use newel_engine::kit::Load;
 use newel_engine::programme::{Amount, Block, PlanSession};
 use newel_engine::proposal::{Bench, Gate, Outcome, Prescription, Proposal, Target, Turn, next_session};
 use newel_engine::reason::{Fact, Reason, ReasonCode};
-use newel_engine::record::Readiness;
+use newel_engine::record::{Readiness, Voice};
 use newel_engine::rules::{Class, RulePack, Scope, Shelf, Urgency};
 use newel_engine::stage::StageOn;
 use newel_engine::symptom::Verdict;
@@ -169,8 +169,30 @@ fn closed(bench: &Bench<'_>, open: Option<&Run>, by: Option<RecordId>, reasons: 
         r.marks.iter().any(|m| Some(m.record) == by)
             || r.check_in.as_ref().is_some_and(|c| Some(c.record) == by)
     });
+    let rest = bench.inputs.history.rests().map(|r| PlanRestView {
+        day: r.day,
+        after_loss: r.after_loss,
+        client: r.taken_up.contains(&Voice::Client),
+        coach: r.taken_up.contains(&Voice::Coach),
+    });
+    let condition = reasons.iter().find_map(|r| match r.facts.get("condition") {
+        Some(Fact::Condition(id)) => Some(id.clone()),
+        _ => None,
+    });
+    let kind = if red.is_some() {
+        ClosedKind::Red
+    } else if hold.is_some() {
+        ClosedKind::Hold
+    } else if condition.is_some() {
+        ClosedKind::Clearance
+    } else {
+        ClosedKind::Rest
+    };
     ClosedView {
+        kind,
         by,
+        rest: rest.filter(|_| kind == ClosedKind::Rest),
+        condition,
         symptom,
         class: if red.is_some() { Class::Red } else { Class::Hold },
         urgency: red.map(|r| r.urgency),

@@ -10,6 +10,7 @@ use std::sync::OnceLock;
 const FILES: &[(&str, &str)] = &[
     ("catalogue", include_str!("../../../locales/en/catalogue.ftl")),
     ("symptoms", include_str!("../../../locales/en/symptoms.ftl")),
+    ("conditions", include_str!("../../../locales/en/conditions.ftl")),
     ("reasons", include_str!("../../../locales/en/reasons.ftl")),
     ("errors", include_str!("../../../locales/en/errors.ftl")),
     ("files", include_str!("../../../locales/en/files.ftl")),

@@ -5,8 +5,8 @@
 
 use chrono::{DateTime, Duration, FixedOffset};
 use newel_app::views::{
-    ChosenFile, ClientForm, FinishForm, Follows, OverrideForm, Role, SessionView, SetForm, StepState,
-    TrainState, TrainView, WorkView,
+    ChosenFile, ClearanceForm, ClientForm, FinishForm, Follows, IntakeForm, OverrideForm, Role, SessionView,
+    SetForm, StepState, TrainState, TrainView, WorkView,
 };
 use newel_app::{AppError, Newel, Refusal};
 use newel_engine::kit::{Dumbbell, Kit};
@@ -67,10 +67,8 @@ fn home() -> Home {
     let form = ClientForm {
         name: "Mara".into(),
         // 24 weeks and 0 days on 2 March 2026: due 112 days later.
-        stage: Some(Stage::Pregnant { due: Some("2026-06-22".parse().unwrap()), last_period: None }),
-        conditions: Vec::new(),
-        baselines: Vec::new(),
-        trained: false,
+        stage: Some(Stage::pregnant(Some("2026-06-22".parse().unwrap()), None)),
+        intake: Some(IntakeForm::default()),
     };
     let folder = coach.out_folder();
     let profile = coach.profile().unwrap();
@@ -284,15 +282,15 @@ fn a_red_flag_closes_training_until_a_clearance() {
     let coach = home.coach.profile().unwrap();
     assert_eq!(coach.desk_view(later).unwrap().queue[0].findings[0].code, "red-flag");
     let person = home.person;
-    coach
-        .clearance_add(
-            later,
-            person,
-            "Midwife at the clinic",
-            later.date_naive(),
-            "Seen, all well, may train",
-        )
-        .unwrap();
+    let open = coach.safety_view(later, Some(person)).unwrap().open;
+    let form = ClearanceForm {
+        who: "Midwife at the clinic".into(),
+        on: later.date_naive(),
+        said: "Seen, all well, may train".into(),
+        speaks_of: open.into_iter().map(|o| o.thing).collect(),
+        until: None,
+    };
+    coach.clearance_record(later, Some(person), form).unwrap();
     let plan = coach.plan_write(&folder, None, later, person).unwrap();
     let text = std::fs::read_to_string(plan.path).unwrap();
     let client = home.client.profile().unwrap();

@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test says what it expects by unwrapping it")]
 
 use chrono::{DateTime, Duration, FixedOffset};
-use newel_app::views::{ClientForm, Role};
+use newel_app::views::{ClientForm, IntakeForm, Role};
 use newel_app::{AppError, Newel, Refusal};
 use newel_engine::ids::PersonId;
 use newel_engine::record::{Payload, Symptom};
@@ -38,13 +38,7 @@ fn share(value: f64, note: Option<&str>) -> RuleSetting {
 fn coach(folder: &std::path::Path, now: DateTime<FixedOffset>) -> (Newel, PersonId) {
     let mut coach = Newel::open(folder.to_owned()).unwrap();
     coach.profile_new("Ines", Role::Coach, now).unwrap();
-    let form = ClientForm {
-        name: "Mara".into(),
-        stage: None,
-        conditions: Vec::new(),
-        baselines: Vec::new(),
-        trained: false,
-    };
+    let form = ClientForm { name: "Mara".into(), stage: None, intake: Some(IntakeForm::default()) };
     let roster = coach.profile().unwrap().client_add(now, form).unwrap();
     let (person, programme) = (roster.clients[0].person, roster.programmes[0].id);
     coach.profile().unwrap().programme_give(now, person, programme).unwrap();

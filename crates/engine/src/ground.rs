@@ -1,16 +1,19 @@
 //! What is allowed on a day: her kit, her stage, her conditions, the coach's restrictions.
 
 use crate::catalogue::{Catalogue, Caution, Ladder, Loading, Pattern, Place, Position, Variant};
-use crate::history::{History, Intake, Restriction};
-use crate::ids::{ConditionId, SymptomId};
+use crate::history::{Cleared, History, Intake, Restriction, Said};
+use crate::ids::{ConditionId, LadderId, RuleId, SymptomId};
 use crate::kit::{Kit, Load};
 use crate::programme::LevelSpan;
 use crate::reason::{Fact, Reason, ReasonCode};
-use crate::record::RestrictionKind;
-use crate::rules::{EffortRule, RulePack, StageName};
+use crate::record::{ClearedThing, RestrictionKind};
+use crate::rules::{Asks, EffortRule, RulePack, StageName};
 use crate::stage::{BirthMode, Stage, StageOn};
+use crate::units::Kg;
 use chrono::{DateTime, FixedOffset, NaiveDate};
+use serde::Serialize;
 use std::collections::BTreeSet;
+use ts_rs::TS;
 
 /// So many weights of one barbell at the most; no home comes near, and a kit from a file may name anything.
 const MOST_LOADS: usize = 4096;
@@ -32,8 +35,8 @@ pub struct Ground<'a> {
     pub intake: Intake,
     /// Restrictions in force.
     pub restrictions: Vec<Restriction>,
-    /// What asks for a clearance that has not been given.
-    pub clearance_waits: Option<ClearanceFor>,
+    /// What training waits for: clearances that are asked for and not given, or that have run out; the strictest first.
+    pub waits: Vec<ClearanceWait>,
     /// True when nothing may be held for the rest of today, lying or seated.
     pub unloaded_today: bool,
     /// Positions that a symptom made her give up for the rest of the pregnancy, with its kind.
@@ -45,8 +48,88 @@ pub struct Ground<'a> {
 pub enum ClearanceFor {
     /// A caesarean or a severe tear.
     Birth,
+    /// A birth of which it is not said how it went.
+    BirthUnsaid,
     /// A condition.
     Condition(ConditionId),
+}
+
+impl ClearanceFor {
+    /// What a clearance has to speak of.
+    #[must_use]
+    pub fn thing(&self) -> ClearedThing {
+        match self {
+            Self::Birth | Self::BirthUnsaid => ClearedThing::Birth,
+            Self::Condition(condition) => ClearedThing::Condition { condition: condition.clone() },
+        }
+    }
+
+    /// Its name in a reason.
+    #[must_use]
+    pub fn slug(&self) -> &'static str {
+        match self {
+            Self::Birth => "birth",
+            Self::BirthUnsaid => "birth-unsaid",
+            Self::Condition(_) => "condition",
+        }
+    }
+
+    fn rule(&self) -> String {
+        match self {
+            Self::Birth => "clearance.asked".to_owned(),
+            Self::BirthUnsaid => "clearance.birth-unsaid".to_owned(),
+            Self::Condition(condition) => format!("condition.{condition}"),
+        }
+    }
+}
+
+/// A clearance that is asked for and does not hold.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ClearanceWait {
+    /// What for.
+    pub of: ClearanceFor,
+    /// What training waits for.
+    pub asks: Asks,
+    /// The last day of one that was given and has run out.
+    pub ran_out: Option<NaiveDate>,
+}
+
+/// Something that is ruled out today.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export)]
+pub struct RuledOut {
+    /// What.
+    pub what: RestrictionKind,
+    /// By what.
+    pub by: RuledOutBy,
+    /// The rule behind it.
+    pub rule: RuleId,
+}
+
+/// What rules something out.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[serde(tag = "by", rename_all = "snake_case")]
+#[ts(export)]
+pub enum RuledOutBy {
+    /// Her stage.
+    Stage,
+    /// A symptom of this pregnancy.
+    Symptom {
+        /// Which.
+        symptom: SymptomId,
+    },
+    /// A condition.
+    Condition {
+        /// Which.
+        condition: ConditionId,
+    },
+    /// The coach or a provider.
+    Coach {
+        /// Why.
+        note: String,
+        /// Until and with this day.
+        until: Option<NaiveDate>,
+    },
 }
 
 /// Why a variant is not open.
@@ -65,7 +148,7 @@ pub enum Bar {
     /// Breathing alone at this stage.
     BreathingByStage,
     /// A clearance is waited for.
-    Clearance,
+    Clearance(ClearanceWait),
     /// A condition rules it out.
     Condition(ConditionId),
     /// The coach or a provider ruled it out.
@@ -110,47 +193,7 @@ impl<'a> Ground<'a> {
             .filter(|r| known(r.at) && r.what.until.is_none_or(|u| day <= u))
             .map(|r| r.what.clone())
             .collect();
-        // A clearance counts from its day on, for what was there when it was given.
-        let in_force = || history.clearances.iter().filter(|c| known(c.at) && c.what.on <= day);
-        let cleared_since = |since: NaiveDate| in_force().any(|c| c.what.on >= since);
-        // The recording from which on a condition has been named without a break.
-        let named_since = |id: &ConditionId| {
-            history
-                .intakes
-                .iter()
-                .rev()
-                .filter(|i| known(i.at))
-                .take_while(|i| i.what.conditions.contains(id))
-                .last()
-                .map(|i| i.at)
-        };
-        // A birth that asks for a clearance asks for it until there is one; only a new pregnancy ends that.
-        let birth = history
-            .stages
-            .iter()
-            .rev()
-            .filter(|s| known(s.at))
-            .take_while(|s| !matches!(s.what, Stage::Pregnant { .. }))
-            .find_map(|s| match s.what {
-                Stage::Postpartum { birth, mode, severe_tear } => {
-                    Some((severe_tear || mode == BirthMode::Caesarean).then_some(birth))
-                }
-                Stage::Pregnant { .. } | Stage::AfterLoss { .. } | Stage::Neither => None,
-            })
-            .flatten();
-        let clearance_waits = if birth.is_some_and(|b| !cleared_since(b)) {
-            Some(ClearanceFor::Birth)
-        } else {
-            intake
-                .conditions
-                .iter()
-                .filter(|c| rules.condition(c).is_some_and(|r| r.needs_clearance))
-                .find(|c| {
-                    let since = named_since(c);
-                    !in_force().any(|cleared| since.is_none_or(|s| cleared.at >= s))
-                })
-                .map(|c| ClearanceFor::Condition(c.clone()))
-        };
+        let waits = waits(history, rules, day, &stage, &intake, &known);
         Self {
             catalogue,
             rules,
@@ -159,7 +202,7 @@ impl<'a> Ground<'a> {
             stage,
             intake,
             restrictions,
-            clearance_waits,
+            waits,
             unloaded_today: false,
             given_up: given_up(history, rules, &stage, &known),
         }
@@ -197,8 +240,10 @@ impl<'a> Ground<'a> {
     pub fn bar(&self, place: &Place<'_>, span: Option<LevelSpan>) -> Option<Bar> {
         let v = place.variant;
         let breathing = place.ladder.pattern == Pattern::Breathing;
-        if self.clearance_waits.is_some() && !breathing {
-            return Some(Bar::Clearance);
+        if let Some(wait) = self.waits.first()
+            && !breathing
+        {
+            return Some(Bar::Clearance(wait.clone()));
         }
         if self.unloaded_today
             && !(matches!(v.loading, Loading::Body)
@@ -234,6 +279,7 @@ impl<'a> Ground<'a> {
         }
         for id in &self.intake.conditions {
             if let Some(c) = self.rules.condition(id)
+                && c.when.at(Some(self.stage))
                 && (c.rules_out.iter().any(|x| v.cautions.contains(x))
                     || c.rules_out_positions.contains(&v.position))
             {
@@ -249,12 +295,17 @@ impl<'a> Ground<'a> {
                     place.ladder.id == *ladder && place.level > usize::from(*level)
                 }
                 RestrictionKind::AllLoad => !matches!(v.loading, Loading::Body | Loading::Assist { .. }),
+                // What her kit makes under it stays open; see `loads`.
+                RestrictionKind::LoadAbove { .. } => {
+                    !self.kit_loads(v).is_empty() && self.loads(place).is_empty()
+                }
+                RestrictionKind::ReserveBelow { .. } | RestrictionKind::BreathHolding => false,
             };
             if out {
                 return Some(Bar::Restriction(r.clone()));
             }
         }
-        if v.needs.iter().any(|t| !self.kit.things.contains(t)) || self.loads(v).is_empty() {
+        if v.needs.iter().any(|t| !self.kit.things.contains(t)) || self.kit_loads(v).is_empty() {
             return Some(Bar::Kit);
         }
         if span.is_some_and(|s| place.level < usize::from(s.low) || place.level > usize::from(s.high)) {
@@ -296,7 +347,7 @@ impl<'a> Ground<'a> {
             Bar::ImpactByStage => with_week(on(ReasonCode::PositionStage, "impact.wait")),
             Bar::LoadByStage => with_week(by_stage(ReasonCode::StageUnloaded)),
             Bar::BreathingByStage => with_week(by_stage(ReasonCode::StageBreathing)),
-            Bar::Clearance => on(ReasonCode::ClearanceWaits, "clearance.asked"),
+            Bar::Clearance(wait) => self.wait_reason(wait),
             Bar::Condition(id) => on(ReasonCode::ConditionRuledOut, &format!("condition.{id}"))
                 .with("condition", Fact::Condition(id.clone())),
             Bar::Restriction(r) => {
@@ -307,10 +358,108 @@ impl<'a> Ground<'a> {
         }
     }
 
+    /// The reason that says what training waits for.
+    #[must_use]
+    pub fn wait_reason(&self, wait: &ClearanceWait) -> Reason {
+        let (code, rule) = match (wait.ran_out, wait.asks) {
+            (Some(_), _) => (ReasonCode::ClearanceOver, wait.of.rule()),
+            (None, Asks::Clearance) => (ReasonCode::ClearanceFirst, wait.of.rule()),
+            (None, Asks::Provider | Asks::Nothing) => (ReasonCode::ClearanceWaits, wait.of.rule()),
+        };
+        let mut reason =
+            Reason::new(self.rules, code, &rule).with("of", Fact::Words(wait.of.slug().to_owned()));
+        if let ClearanceFor::Condition(id) = &wait.of {
+            reason = reason.with("condition", Fact::Condition(id.clone()));
+        }
+        if let Some(day) = wait.ran_out {
+            reason = reason.with("day", Fact::Day(day));
+        }
+        reason
+    }
+
+    /// All that is ruled out today whatever her kit, with what rules it out: stage first, then symptoms, conditions and
+    /// what the coach or a provider set.
+    #[must_use]
+    pub fn ruled_out(&self) -> Vec<RuledOut> {
+        let position = |position| RestrictionKind::Position { position };
+        let caution = |caution| RestrictionKind::Caution { caution };
+        let mut all = Vec::new();
+        let mut add = |what, by, rule: &str| all.push(RuledOut { what, by, rule: rule.into() });
+        if let Some(rule) = self.effort()
+            && !rule.load_allowed
+        {
+            add(RestrictionKind::AllLoad, RuledOutBy::Stage, rule.id.as_str());
+        }
+        if self.stage.is_pregnant()
+            && self.week_or("position_week") >= self.rules.number("position.supine", "from_week")
+        {
+            add(position(Position::Supine), RuledOutBy::Stage, "position.supine");
+        }
+        if let Some(week) = self.stage.weeks_after()
+            && f64::from(week) < self.rules.number("impact.wait", "from_week")
+        {
+            add(caution(Caution::Impact), RuledOutBy::Stage, "impact.wait");
+        }
+        for (given_up, kind) in &self.given_up {
+            let by = RuledOutBy::Symptom { symptom: kind.clone() };
+            add(position(*given_up), by, &format!("symptom.{kind}"));
+        }
+        let named = self.intake.conditions.iter().filter_map(|id| self.rules.condition(id));
+        for c in named.filter(|c| c.when.at(Some(self.stage))) {
+            let rule = format!("condition.{}", c.id);
+            let by = || RuledOutBy::Condition { condition: c.id.clone() };
+            c.rules_out.iter().for_each(|x| add(caution(*x), by(), &rule));
+            c.rules_out_positions.iter().for_each(|p| add(position(*p), by(), &rule));
+        }
+        for r in &self.restrictions {
+            let by = RuledOutBy::Coach { note: r.note.clone(), until: r.until };
+            let rule = if r.what == RestrictionKind::BreathHolding { "breath.free" } else { "coach.set" };
+            add(r.what.clone(), by, rule);
+        }
+        all
+    }
+
+    /// The least to leave in reserve that a restriction asks for, with the restriction.
+    #[must_use]
+    pub fn least_reserve(&self) -> Option<(f64, &Restriction)> {
+        let asks = |r: &Restriction| match r.what {
+            RestrictionKind::ReserveBelow { reps } => Some(f64::from(reps)),
+            RestrictionKind::BreathHolding => Some(self.rules.number("breath.free", "least_reserve")),
+            _ => None,
+        };
+        self.restrictions.iter().filter_map(|r| Some((asks(r)?, r))).max_by(|(a, _), (b, _)| a.total_cmp(b))
+    }
+
+    /// The most to hold on a ladder that a restriction leaves, with the restriction.
+    #[must_use]
+    pub fn most_load(&self, ladder: &LadderId) -> Option<(Kg, &Restriction)> {
+        self.restrictions
+            .iter()
+            .filter_map(|r| match &r.what {
+                RestrictionKind::LoadAbove { most, ladder: of }
+                    if of.as_ref().is_none_or(|of| of == ladder) && most.is_plausible() =>
+                {
+                    Some((most.kg(), r))
+                }
+                _ => None,
+            })
+            .min_by(|(a, _), (b, _)| a.0.total_cmp(&b.0))
+    }
+
+    /// Loads that she can hold on a variant: of those that her kit makes the ones that no restriction rules out.
+    #[must_use]
+    pub fn loads(&self, place: &Place<'_>) -> Vec<Load> {
+        let mut loads = self.kit_loads(place.variant);
+        if let Some((most, _)) = self.most_load(&place.ladder.id) {
+            loads.retain(|l| place.variant.external(l).0 <= most.0 + 1e-9);
+        }
+        loads
+    }
+
     /// Loads that her kit can really make for a variant, lightest (most assistance) first, each
     /// external load once.
     #[must_use]
-    pub fn loads(&self, variant: &Variant) -> Vec<Load> {
+    pub fn kit_loads(&self, variant: &Variant) -> Vec<Load> {
         let mut loads: Vec<Load> = match variant.loading {
             Loading::Body => vec![Load::Nothing],
             Loading::One => self
@@ -373,6 +522,75 @@ impl<'a> Ground<'a> {
         }
         sets
     }
+}
+
+/// The clearances that are asked for and do not hold on a day.
+fn waits(
+    history: &History,
+    rules: &RulePack,
+    day: NaiveDate,
+    stage: &StageOn,
+    intake: &Intake,
+    known: &dyn Fn(DateTime<FixedOffset>) -> bool,
+) -> Vec<ClearanceWait> {
+    // A clearance counts from its day on, for what was there when it was given, and for what it speaks of.
+    let given = |of: &ClearanceFor, since: &dyn Fn(&Said<Cleared>) -> bool| {
+        let speaks = |c: &&Said<Cleared>| known(c.at) && c.what.speaks_of(&of.thing()) && since(c);
+        let mut speaking = history.clearances.iter().filter(speaks).filter(|c| c.what.on <= day);
+        if speaking.clone().any(|c| c.what.holds_on(day)) {
+            return Ok(());
+        }
+        Err(speaking.rfind(|c| c.what.until.is_some()).and_then(|c| c.what.until))
+    };
+    let mut found = Vec::new();
+    // A birth that asks for a clearance asks for it until there is one; only a new pregnancy ends that.
+    let birth = history
+        .stages
+        .iter()
+        .rev()
+        .filter(|s| known(s.at))
+        .take_while(|s| !matches!(s.what, Stage::Pregnant { .. }))
+        .find_map(|s| match s.what {
+            Stage::Postpartum { birth, mode, severe_tear } => Some((birth, mode, severe_tear)),
+            Stage::Pregnant { .. } | Stage::AfterLoss { .. } | Stage::Neither => None,
+        });
+    if let Some((birth, mode, tear)) = birth {
+        let weeks = f64::from(i32::try_from((day - birth).num_days()).unwrap_or(i32::MAX)) / 7.0;
+        let unsaid = mode == BirthMode::Unsaid || tear.is_none();
+        let of = if mode == BirthMode::Caesarean || tear == Some(true) {
+            Some(ClearanceFor::Birth)
+        } else if unsaid && weeks < rules.number("clearance.birth-unsaid", "before_week") {
+            Some(ClearanceFor::BirthUnsaid)
+        } else {
+            None
+        };
+        if let Some(of) = of
+            && let Err(ran_out) = given(&of, &|c| c.what.on >= birth)
+        {
+            found.push(ClearanceWait { of, asks: Asks::Provider, ran_out });
+        }
+    }
+    for id in &intake.conditions {
+        let asks = rules.condition(id).map_or(Asks::Nothing, |c| c.asks_at(*stage));
+        if asks == Asks::Nothing {
+            continue;
+        }
+        // The recording from which on it has been named without a break.
+        let since = history
+            .intakes
+            .iter()
+            .rev()
+            .filter(|i| known(i.at))
+            .take_while(|i| i.what.conditions.contains(id))
+            .last()
+            .map(|i| i.at);
+        let of = ClearanceFor::Condition(id.clone());
+        if let Err(ran_out) = given(&of, &|c| since.is_none_or(|s| c.at >= s)) {
+            found.push(ClearanceWait { of, asks, ran_out });
+        }
+    }
+    found.sort_by_key(|w| std::cmp::Reverse(w.asks));
+    found
 }
 
 /// Positions that a mark of this pregnancy made her give up, with the kind of the mark.

@@ -18,6 +18,7 @@ pub mod reason;
 pub mod record;
 pub mod review;
 pub mod rules;
+pub mod screening;
 pub mod simulate;
 pub mod stage;
 pub mod state;

@@ -23,6 +23,15 @@ pub struct Programme {
     pub sessions: Vec<PlanSession>,
 }
 
+impl Programme {
+    /// A programme without sessions, for questions that no programme bears on.
+    #[must_use]
+    pub fn empty() -> Self {
+        let id = ProgrammeId(uuid::Uuid::nil());
+        Self { id, revision: 0, title: String::new(), per_week: 0, sessions: Vec::new() }
+    }
+}
+
 /// One planned session.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields)]

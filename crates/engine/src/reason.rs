@@ -100,14 +100,26 @@ codes! {
     ConditionRuledOut = "condition-ruled-out",
     /// Something is ruled out by a restriction with a note.
     Restricted = "restricted",
+    /// A restriction with a note leaves nothing heavier.
+    RestrictedLoad = "restricted-load",
+    /// A restriction with a note asks for more in reserve.
+    RestrictedReserve = "restricted-reserve",
     /// Her kit rules options out.
     KitLacks = "kit-lacks",
     /// Rests: a hold waits for its answer.
     HoldWaits = "hold-waits",
     /// Rests: a red flag waits for a clearance.
     RedWaits = "red-waits",
-    /// Rests: screening asks for a clearance.
+    /// Rests: the provider is asked first.
     ClearanceWaits = "clearance-waits",
+    /// Nothing is trained before a clearance.
+    ClearanceFirst = "clearance-first",
+    /// A clearance has run out.
+    ClearanceOver = "clearance-over",
+    /// The plan rests after a birth, until both have said that it goes on.
+    PlanRests = "plan-rests",
+    /// The plan rests after a loss.
+    PlanRestsLoss = "plan-rests-loss",
     /// Rests: no allowed option is left.
     NothingAllowed = "nothing-allowed",
     /// Restart lighter, as the coach answered.

@@ -174,7 +174,7 @@ pub struct SetDone {
 }
 
 /// A restriction that the coach or a provider set.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(tag = "rules_out", rename_all = "snake_case")]
 #[ts(export)]
 pub enum RestrictionKind {
@@ -202,6 +202,51 @@ pub enum RestrictionKind {
     },
     /// All external load.
     AllLoad,
+    /// More than so much external load.
+    LoadAbove {
+        /// The most, as entered.
+        most: Weight,
+        /// On one ladder; on all if absent.
+        #[serde(default)]
+        ladder: Option<LadderId>,
+    },
+    /// Effort that leaves fewer reps in reserve.
+    ReserveBelow {
+        /// The least to leave.
+        reps: u8,
+    },
+    /// Holding the breath under load: each repetition is breathed through, and sets end earlier.
+    BreathHolding,
+}
+
+/// Who says something that both sides can say.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "snake_case")]
+#[ts(export)]
+pub enum Voice {
+    /// The client.
+    Client,
+    /// The coach.
+    Coach,
+}
+
+/// What a clearance speaks of.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(tag = "of", rename_all = "snake_case")]
+#[ts(export)]
+pub enum ClearedThing {
+    /// Training after the birth.
+    Birth,
+    /// Training with a condition.
+    Condition {
+        /// Which.
+        condition: ConditionId,
+    },
+    /// A sign that stopped training, or a hold.
+    Sign {
+        /// The record that made it.
+        record: RecordId,
+    },
 }
 
 /// The answer to a hold.
@@ -395,6 +440,23 @@ pub enum Payload {
         baselines: Vec<Baseline>,
         /// True for somebody who has trained with weights before.
         trained: bool,
+        /// Who filled it in.
+        #[serde(default)]
+        by: Option<Voice>,
+        /// In words: what else there is to know.
+        #[serde(default)]
+        note: Option<String>,
+        /// Screenings that were talked over and stand no longer; other than her own earlier ones.
+        #[serde(default)]
+        instead_of: Vec<RecordId>,
+    },
+    /// Training is taken up again after a birth or a loss; the plan rests until both have said so.
+    TakenUp {
+        /// Who says so.
+        by: Voice,
+        /// In words.
+        #[serde(default)]
+        note: String,
     },
     /// Something is ruled out.
     Restriction {
@@ -422,6 +484,12 @@ pub enum Payload {
         on: NaiveDate,
         /// What was said.
         said: String,
+        /// What it speaks of; all that waited when it was given if absent.
+        #[serde(default)]
+        speaks_of: Option<Vec<ClearedThing>>,
+        /// Until and with this day; open-ended if absent.
+        #[serde(default)]
+        until: Option<NaiveDate>,
     },
     /// A question of hers to the coach.
     Question {
@@ -472,6 +540,20 @@ pub enum Payload {
 }
 
 impl Payload {
+    /// A clearance that speaks of all that waits, without an end.
+    #[must_use]
+    pub fn cleared(who: &str, on: NaiveDate, said: &str) -> Self {
+        let (who, said) = (who.to_owned(), said.to_owned());
+        Self::Clearance { who, on, said, speaks_of: None, until: None }
+    }
+
+    /// An intake as the coach fills it in.
+    #[must_use]
+    pub fn screened(conditions: Vec<ConditionId>, baselines: Vec<Baseline>, trained: bool) -> Self {
+        let by = Some(Voice::Coach);
+        Self::Screening { conditions, baselines, trained, by, note: None, instead_of: Vec::new() }
+    }
+
     /// A mark that belongs to no ladder: at home, or in a run between its sets.
     #[must_use]
     pub fn mark_at_large(run: Option<RunId>, symptom: Symptom) -> Self {

@@ -3,7 +3,7 @@
 use crate::history::Run;
 use crate::proposal::{Bench, Outcome};
 use crate::reason::Fact;
-use crate::record::{HoldAnswer, NextDay, Readiness, Reserve, SkipWhy};
+use crate::record::{HoldAnswer, NextDay, Readiness, Reserve, SkipWhy, Voice};
 use crate::rules::Class;
 use crate::stage::StageOn;
 use chrono::NaiveDate;
@@ -35,6 +35,13 @@ pub struct Finding {
 pub const FINDING_CODES: &[&str] = &[
     "red-flag",
     "clearance-waits",
+    "clearance-over",
+    "plan-rests",
+    "plan-rests-loss",
+    "stage-differs",
+    "dates-differ",
+    "screen-again",
+    "screen-never",
     "hold-waits",
     "symptom-repeated",
     "symptom-marked",
@@ -94,8 +101,29 @@ fn safety(bench: &Bench<'_>, found: &mut Vec<Finding>) {
                 .with("day", Fact::Day(red.at.date_naive())),
         );
     }
-    if bench.ground.clearance_waits.is_some() {
-        found.push(finding("clearance-waits", Urge::Attention));
+    for wait in &bench.ground.waits {
+        found.push(match wait.ran_out {
+            Some(day) => finding("clearance-over", Urge::Attention).with("day", Fact::Day(day)),
+            None => finding("clearance-waits", Urge::Attention),
+        });
+    }
+    if let Some(rest) = bench.inputs.history.rests() {
+        let code = if rest.after_loss { "plan-rests-loss" } else { "plan-rests" };
+        let mut f = finding(code, Urge::Attention).with("day", Fact::Day(rest.day));
+        f = f.number("client", f64::from(u8::from(rest.taken_up.contains(&Voice::Client))));
+        found.push(f.number("coach", f64::from(u8::from(rest.taken_up.contains(&Voice::Coach)))));
+    }
+    if bench.inputs.history.stages_said.iter().any(|s| s.aside) {
+        found.push(finding("stage-differs", Urge::Attention));
+    }
+    if bench.inputs.history.stage().and_then(|s| s.disagreement(bench.inputs.rules)).is_some() {
+        found.push(finding("dates-differ", Urge::Look));
+    }
+    if let Some(due) = crate::screening::due(bench).first() {
+        found.push(match due.since {
+            Some(day) => finding("screen-again", Urge::Look).with("day", Fact::Day(day)),
+            None => finding("screen-never", Urge::Look),
+        });
     }
     for hold in bench.state.open_holds().filter(|h| h.answer != Some(HoldAnswer::KeepResting)) {
         let mut f = finding("hold-waits", Urge::Attention)

@@ -135,6 +135,7 @@ pub fn areas_of(payload: &Payload) -> BTreeSet<Area> {
         Payload::BodyMass { .. } | Payload::StageChanged { .. } => &[Area::Body],
         Payload::KitChanged { .. } | Payload::TenReps { .. } => &[Area::Kit],
         Payload::Screening { .. }
+        | Payload::TakenUp { .. }
         | Payload::Restriction { .. }
         | Payload::HoldAnswered { .. }
         | Payload::Clearance { .. }

@@ -93,6 +93,7 @@ pub(crate) fn target_of(payload: &Payload) -> Option<RecordId> {
         | Payload::TenReps { .. }
         | Payload::StageChanged { .. }
         | Payload::Screening { .. }
+        | Payload::TakenUp { .. }
         | Payload::Restriction { .. }
         | Payload::Clearance { .. }
         | Payload::Question { .. }

@@ -118,6 +118,7 @@ fn payload(
         | Payload::TenReps { .. }
         | Payload::StageChanged { .. }
         | Payload::Screening { .. }
+        | Payload::TakenUp { .. }
         | Payload::Restriction { .. }
         | Payload::HoldAnswered { .. }
         | Payload::Clearance { .. }

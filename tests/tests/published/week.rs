@@ -24,9 +24,9 @@ fn weekly_activity_by_stage() {
     let rules = rules();
     let of = |stage: Stage| guideline(&rules, Some(&stage)).map(|g| (g.minutes, g.days));
     let day = super::day(2026, 1, 5);
-    assert_eq!(of(Stage::Pregnant { due: Some(day), last_period: None }), Some((150, 3)));
+    assert_eq!(of(Stage::pregnant(Some(day), None)), Some((150, 3)));
     assert_eq!(
-        of(Stage::Postpartum { birth: day, mode: BirthMode::Unsaid, severe_tear: false }),
+        of(Stage::Postpartum { birth: day, mode: BirthMode::Unsaid, severe_tear: Some(false) }),
         Some((120, 4))
     );
     assert_eq!(of(Stage::AfterLoss { on: day }), None);

@@ -3,6 +3,7 @@ import type { Caution } from "./Caution";
 import type { LadderId } from "./LadderId";
 import type { Position } from "./Position";
 import type { VariantId } from "./VariantId";
+import type { Weight } from "./Weight";
 
 /**
  * A restriction that the coach or a provider set.
@@ -27,4 +28,16 @@ ladder: LadderId,
 /**
  * The highest level that stays open.
  */
-level: number, } | { "rules_out": "all_load" };
+level: number, } | { "rules_out": "all_load" } | { "rules_out": "load_above", 
+/**
+ * The most, as entered.
+ */
+most: Weight, 
+/**
+ * On one ladder; on all if absent.
+ */
+ladder: LadderId | null, } | { "rules_out": "reserve_below", 
+/**
+ * The least to leave.
+ */
+reps: number, } | { "rules_out": "breath_holding" };

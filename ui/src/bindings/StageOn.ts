@@ -23,9 +23,9 @@ age: Age,
  */
 mode: BirthMode, 
 /**
- * True for a third- or fourth-degree tear.
+ * A third- or fourth-degree tear, if it was said.
  */
-severe_tear: boolean, } | { "stage": "after_loss", 
+severe_tear: boolean | null, } | { "stage": "after_loss", 
 /**
  * Completed weeks and days.
  */

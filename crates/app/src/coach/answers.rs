@@ -75,6 +75,7 @@ impl Profile {
                     }
                     Payload::HoldAnswered { note, .. } => ("hold_answered", note.clone()),
                     Payload::Restriction { note, .. } => ("restriction", note.clone()),
+                    Payload::TakenUp { note, .. } => ("taken_up", note.clone()),
                     Payload::Clearance { who, said, .. } => ("clearance", format!("{who}: {said}")),
                     _ => return None,
                 };

@@ -4,12 +4,10 @@ use super::{built_in_programmes, checked_text, client_name};
 use crate::error::{AppError, Refusal};
 use crate::newel::checked_name;
 use crate::profile::Profile;
-use crate::views::{
-    ClearanceView, ClientForm, ClientView, LadderChoice, RestrictionView, RosterEntry, RosterView,
-};
+use crate::views::{ClientForm, ClientView, ConditionChoice, LadderChoice, RosterEntry, RosterView};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::ids::{PersonId, ProgrammeId, RecordId};
-use newel_engine::record::{Payload, Profile as Who, RestrictionKind};
+use newel_engine::record::{Payload, Profile as Who, RestrictionKind, Voice};
 use newel_store::Action;
 use uuid::Uuid;
 
@@ -29,7 +27,11 @@ impl Profile {
         let rules = &self.books.rules;
         Ok(RosterView {
             clients,
-            conditions: rules.conditions().iter().map(|c| c.id.clone()).collect(),
+            conditions: rules
+                .conditions()
+                .iter()
+                .map(|c| ConditionChoice { condition: c.id.clone(), group: c.group, asks: c.asks })
+                .collect(),
             // Only what a baseline can soften is worth asking as usual.
             baseline_kinds: rules
                 .symptoms()
@@ -74,23 +76,14 @@ impl Profile {
             conditions: intake.conditions,
             baselines: intake.baselines,
             trained: intake.trained,
-            restrictions: history
-                .restrictions
+            restrictions: crate::safety::restrictions(history, day),
+            clearance_waits: !ground.waits.is_empty(),
+            cleared: history
+                .clearances
                 .iter()
-                .filter(|r| r.what.until.is_none_or(|u| day <= u))
-                .map(|r| RestrictionView {
-                    record: r.record,
-                    what: r.what.what.clone(),
-                    until: r.what.until,
-                    note: r.what.note.clone(),
-                })
-                .collect(),
-            clearance: history.clearances.last().map(|c| ClearanceView {
-                who: c.what.who.clone(),
-                on: c.what.on,
-                said: c.what.said.clone(),
-            }),
-            clearance_waits: ground.clearance_waits.is_some(),
+                .rfind(|c| c.what.holds_on(day))
+                .map(|c| (c.what.who.clone(), c.what.on)),
+            own_intake: history.standing_intakes().iter().find(|i| i.by == Voice::Client).map(|i| i.record),
             programme: known.plan.as_ref().map(|p| p.programme.title.clone()),
             last_session: history.runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day),
             records: u32::try_from(known.records.len()).unwrap_or(u32::MAX),
@@ -145,16 +138,16 @@ impl Profile {
         {
             payloads.push(Payload::StageChanged { stage });
         }
-        let before = history.intakes.last().map(|i| i.what.clone());
-        let same = before.as_ref().is_some_and(|b| {
-            b.conditions == form.conditions && b.baselines == form.baselines && b.trained == form.trained
-        });
-        if !same {
-            payloads.push(Payload::Screening {
-                conditions: form.conditions,
-                baselines: form.baselines,
-                trained: form.trained,
+        if let Some(form) = form.intake {
+            // Nothing is written anew that the coach has said already.
+            let standing = history.standing_intakes();
+            let before = standing.iter().find(|i| i.by == Voice::Coach).map(|i| &i.what);
+            let same = before.is_some_and(|b| {
+                b.conditions == form.conditions && b.baselines == form.baselines && b.trained == form.trained
             });
+            if !same || !form.instead_of.is_empty() {
+                payloads.push(self.intake_payload(Voice::Coach, form)?);
+            }
         }
         if !payloads.is_empty() {
             self.write(Action::Screen, now, person, payloads)?;
@@ -178,28 +171,6 @@ impl Profile {
         self.client(person)?;
         let note = checked_text(note)?;
         self.write(Action::Restrict, now, person, vec![Payload::Restriction { what, until, note }])?;
-        self.roster_view(now)
-    }
-
-    /// Records a clearance.
-    ///
-    /// # Errors
-    /// When there is no such client, who said it is missing, or the day lies ahead.
-    pub fn clearance_add(
-        &mut self,
-        now: DateTime<FixedOffset>,
-        person: PersonId,
-        who: &str,
-        on: NaiveDate,
-        said: &str,
-    ) -> Result<RosterView, AppError> {
-        self.coach_only()?;
-        self.client(person)?;
-        if on > now.date_naive() {
-            return Err(Refusal::OutOfRange.into());
-        }
-        let payload = Payload::Clearance { who: checked_text(who)?, on, said: checked_text(said)? };
-        self.write(Action::RecordClearance, now, person, vec![payload])?;
         self.roster_view(now)
     }
 

@@ -13,11 +13,11 @@ const FIRST: i64 = super::story::DAYS + 1;
 /// Pregnant with so many weeks and days on the day of the demonstration, by a clinician's due date.
 fn pregnant(on: chrono::NaiveDate, weeks: i64, days: i64) -> Stage {
     let left = newel_engine::stage::TERM_DAYS - (weeks * 7 + days);
-    Stage::Pregnant { due: Some(days_from(on, -left)), last_period: None }
+    Stage::pregnant(Some(days_from(on, -left)), None)
 }
 
 fn after_birth(on: chrono::NaiveDate, days: i64, mode: BirthMode) -> Stage {
-    Stage::Postpartum { birth: days_from(on, days), mode, severe_tear: false }
+    Stage::Postpartum { birth: days_from(on, days), mode, severe_tear: Some(false) }
 }
 
 /// All clients.
@@ -136,6 +136,7 @@ fn noemi() -> Part {
         notes: &[(64, "Ten quiet minutes. Good to be back."), (20, "Baby awake, so the rests were long.")],
         deeds: vec![
             (78, vec![Deed::Stage(|on| after_birth(on, 79, BirthMode::Caesarean))]),
+            (66, vec![Deed::TakeUp("Breathing first. More when the clinic has said yes.")]),
             (
                 35,
                 vec![

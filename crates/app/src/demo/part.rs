@@ -82,6 +82,8 @@ pub(super) enum Deed {
     Clear(&'static str, &'static str),
     Answer(HoldAnswer, &'static str),
     Stage(fn(NaiveDate) -> Stage),
+    /// She says that training is taken up again, and so does the client when the plan reaches her.
+    TakeUp(&'static str),
 }
 
 impl Felt {

@@ -7,10 +7,10 @@ use crate::coach::built_in_programmes;
 use crate::error::{AppError, Refusal};
 use crate::newel::{Books, DEMO, set_up};
 use crate::profile::Profile;
-use crate::views::{ClientForm, OverrideForm, Role};
+use crate::views::{ClearanceForm, ClientForm, IntakeForm, OverrideForm, Role};
 use chrono::{DateTime, Days, Duration, FixedOffset};
 use newel_engine::ids::PersonId;
-use newel_engine::record::{NextDay, Payload};
+use newel_engine::record::{NextDay, Payload, Voice};
 use newel_engine::simulate::{Chance, Client, Habits};
 use newel_engine::units::Weight;
 use newel_store::{Action, IdSource, Store};
@@ -164,6 +164,10 @@ impl Told<'_> {
                 take_in(coach, &bytes, evening)?;
                 self.act(coach, person, deeds.iter(), evening + Duration::minutes(5))?;
                 self.hand_over(coach, &mut her.profile, &mut plans, evening + Duration::minutes(40))?;
+                let rest = her.profile.own()?.history().rests();
+                if rest.is_some_and(|r| r.taken_up.contains(&Voice::Coach)) {
+                    her.profile.take_up(evening + Duration::minutes(50), None, "")?;
+                }
             }
             progress(u32::try_from(DAYS - before + 1).unwrap_or(0));
         }
@@ -181,9 +185,12 @@ impl Told<'_> {
         let form = ClientForm {
             name: part.name.to_owned(),
             stage: Some((part.stage)(self.now.date_naive())),
-            conditions: part.conditions.clone(),
-            baselines: part.baselines.clone(),
-            trained: part.trained,
+            intake: Some(IntakeForm {
+                conditions: part.conditions.clone(),
+                baselines: part.baselines.clone(),
+                trained: part.trained,
+                ..IntakeForm::default()
+            }),
         };
         coach.client_write(at, person, form)?;
         let programmes = built_in_programmes(self.books)?;
@@ -213,12 +220,19 @@ impl Told<'_> {
                     coach.restriction_add(at, person, what.clone(), None, note)?;
                 }
                 Deed::Clear(who, said) => {
-                    coach.clearance_add(at, person, who, at.date_naive(), said)?;
+                    let open = coach.safety_view(at, Some(person))?.open;
+                    let speaks_of = open.into_iter().map(|o| o.thing).collect();
+                    let (who, said, on) = ((*who).to_owned(), (*said).to_owned(), at.date_naive());
+                    let form = ClearanceForm { who, on, said, speaks_of, until: None };
+                    coach.clearance_record(at, Some(person), form)?;
                 }
                 Deed::Answer(answer, note) => {
                     let holds = coach.client_view(at, person)?.holds;
                     let hold = holds.first().ok_or(Refusal::NoSuchThing)?.hold;
                     coach.hold_answer(at, person, hold, *answer, note)?;
+                }
+                Deed::TakeUp(note) => {
+                    coach.take_up(at, Some(person), note)?;
                 }
                 Deed::Stage(stage) => {
                     let stage = stage(self.now.date_naive());

@@ -1,6 +1,7 @@
 //! The coach's screens: Roster, Desk, Planbook.
 
 use super::path::{LadderView, SessionLogView};
+use super::safety::{ConditionChoice, IntakeForm};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::ids::{ConditionId, LadderId, PersonId, RecordId, SymptomId, VariantId};
 use newel_engine::programme::{Programme, Start};
@@ -130,8 +131,8 @@ pub struct AnswerView {
 pub struct RosterView {
     /// Clients by name.
     pub clients: Vec<RosterEntry>,
-    /// Conditions that can be recorded.
-    pub conditions: Vec<ConditionId>,
+    /// Conditions that can be recorded, at any stage.
+    pub conditions: Vec<ConditionChoice>,
     /// Symptom kinds that can be a baseline.
     pub baseline_kinds: Vec<SymptomId>,
     /// Programmes to give.
@@ -158,10 +159,12 @@ pub struct RosterEntry {
     pub trained: bool,
     /// Restrictions in force.
     pub restrictions: Vec<RestrictionView>,
-    /// Last clearance.
-    pub clearance: Option<ClearanceView>,
     /// True when a clearance is asked for and missing.
     pub clearance_waits: bool,
+    /// The last clearance that holds: who gave it, and when.
+    pub cleared: Option<(String, NaiveDate)>,
+    /// The client's own intake, if one stands.
+    pub own_intake: Option<RecordId>,
     /// Programme's title.
     pub programme: Option<String>,
     /// Last session.
@@ -196,18 +199,6 @@ pub struct RestrictionView {
     pub note: String,
 }
 
-/// A clearance.
-#[derive(Clone, Debug, Serialize, TS)]
-#[ts(export)]
-pub struct ClearanceView {
-    /// Who.
-    pub who: String,
-    /// When.
-    pub on: NaiveDate,
-    /// What was said.
-    pub said: String,
-}
-
 /// What the coach fills in for a client.
 #[derive(Clone, Debug, Deserialize, TS)]
 #[ts(export)]
@@ -216,12 +207,9 @@ pub struct ClientForm {
     pub name: String,
     /// Stage.
     pub stage: Option<Stage>,
-    /// Conditions.
-    pub conditions: Vec<ConditionId>,
-    /// Usual symptoms.
-    pub baselines: Vec<Baseline>,
-    /// True for somebody who has trained with weights before.
-    pub trained: bool,
+    /// What screening found; left as it was if absent.
+    #[serde(default)]
+    pub intake: Option<IntakeForm>,
 }
 
 /// An override as the coach fills it in.

@@ -3,9 +3,11 @@
 pub mod coach;
 pub mod common;
 pub mod path;
+pub mod safety;
 pub mod train;
 
 pub use coach::*;
 pub use common::*;
 pub use path::*;
+pub use safety::*;
 pub use train::*;

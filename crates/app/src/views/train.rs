@@ -1,8 +1,9 @@
 //! Train: before, during and after a session.
 
 use super::common::PersonView;
+use super::safety::PlanRestView;
 use chrono::{DateTime, FixedOffset, NaiveDate};
-use newel_engine::ids::{BlockId, LadderId, RecordId, RunId, SlotId, SymptomId, VariantId};
+use newel_engine::ids::{BlockId, ConditionId, LadderId, RecordId, RunId, SlotId, SymptomId, VariantId};
 use newel_engine::kit::{Load, Thing};
 use newel_engine::programme::{Amount, BlockForm, Tempo};
 use newel_engine::proposal::{Offer, Proposal, Target};
@@ -44,12 +45,33 @@ pub enum TrainState {
     Finished(FinishedView),
 }
 
+/// What closed training.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, TS)]
+#[serde(rename_all = "snake_case")]
+#[ts(export)]
+pub enum ClosedKind {
+    /// A sign that needs care.
+    Red,
+    /// A hold on everything.
+    Hold,
+    /// Screening asks for a clearance before anything.
+    Clearance,
+    /// The plan rests after a birth or a loss.
+    Rest,
+}
+
 /// Why training is closed.
 #[derive(Clone, Debug, Serialize, TS)]
 #[ts(export)]
 pub struct ClosedView {
+    /// What kind of closing it is.
+    pub kind: ClosedKind,
     /// The record that closed it.
     pub by: Option<RecordId>,
+    /// The plan that rests, with who has said that it goes on.
+    pub rest: Option<PlanRestView>,
+    /// The condition that a clearance is asked for, if one is.
+    pub condition: Option<ConditionId>,
     /// The symptom, if one closed it.
     pub symptom: Option<SymptomId>,
     /// Red, or a hold.

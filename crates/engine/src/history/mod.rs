@@ -5,15 +5,17 @@ mod rounds;
 mod run;
 mod said;
 mod take;
+mod voices;
 
 pub use rounds::{Round, rounds_of};
 pub use run::{CheckIn, Ended, Mark, NextDayEntry, Run, SetEntry, Skip};
-pub use said::{Cleared, HoldReply, Intake, Restriction, Said};
+pub use said::{Cleared, HoldReply, Intake, IntakeSaid, Restriction, Said, StageSaid};
+pub use voices::{Rest, SAME_BIRTH};
 
 use crate::ids::{RunId, VariantId};
 use crate::kit::{Kit, Load};
 use crate::programme::Start;
-use crate::record::{Payload, Profile, Record};
+use crate::record::{Payload, Profile, Record, Voice};
 use crate::rules::RuleSetting;
 use crate::stage::Stage;
 use crate::units::Kg;
@@ -21,7 +23,7 @@ use resolve::Resolved;
 
 /// Lengths of the lists of a history.
 #[derive(Clone, Copy, Debug, Default)]
-pub(crate) struct Extent([usize; 13]);
+pub(crate) struct Extent([usize; 16]);
 
 impl Extent {
     /// How many runs.
@@ -37,10 +39,16 @@ pub struct History {
     pub runs: Vec<Run>,
     /// Who she is, latest last.
     pub profiles: Vec<Said<Profile>>,
-    /// Stages in order of recording.
+    /// Stages in order of recording, as they hold.
     pub stages: Vec<Said<Stage>>,
-    /// Intakes in order.
+    /// Stages in order of recording, as each was said.
+    pub stages_said: Vec<StageSaid>,
+    /// Intakes in order, each with all that stood once it was given.
     pub intakes: Vec<Said<Intake>>,
+    /// Intakes in order, as each was given.
+    pub intakes_said: Vec<IntakeSaid>,
+    /// Who has said that training is taken up again after a birth or a loss.
+    pub taken_up: Vec<Said<(Voice, String)>>,
     /// Kits in order.
     pub kits: Vec<Said<Kit>>,
     /// Restrictions that were not taken back.
@@ -98,7 +106,10 @@ impl History {
             self.runs.len(),
             self.profiles.len(),
             self.stages.len(),
+            self.stages_said.len(),
             self.intakes.len(),
+            self.intakes_said.len(),
+            self.taken_up.len(),
             self.kits.len(),
             self.restrictions.len(),
             self.hold_replies.len(),
@@ -117,7 +128,10 @@ impl History {
             runs,
             profiles,
             stages,
+            stages_said,
             intakes,
+            intakes_said,
+            taken_up,
             kits,
             restrictions,
             hold_replies,
@@ -131,7 +145,10 @@ impl History {
         self.runs.truncate(runs);
         self.profiles.truncate(profiles);
         self.stages.truncate(stages);
+        self.stages_said.truncate(stages_said);
         self.intakes.truncate(intakes);
+        self.intakes_said.truncate(intakes_said);
+        self.taken_up.truncate(taken_up);
         self.kits.truncate(kits);
         self.restrictions.truncate(restrictions);
         self.hold_replies.truncate(hold_replies);

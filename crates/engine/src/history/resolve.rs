@@ -76,6 +76,7 @@ pub fn run_of(payload: &Payload) -> Option<RunId> {
         | Payload::TenReps { .. }
         | Payload::StageChanged { .. }
         | Payload::Screening { .. }
+        | Payload::TakenUp { .. }
         | Payload::Restriction { .. }
         | Payload::HoldAnswered { .. }
         | Payload::Clearance { .. }

@@ -6,7 +6,7 @@ use super::{
     SetEntry, Skip, resolve,
 };
 use crate::ids::{RecordId, RunId};
-use crate::record::{NextDay, Payload, Readiness, Record, Reserve, SetDone, Symptom};
+use crate::record::{NextDay, Payload, Readiness, Record, Reserve, SetDone, Symptom, Voice};
 use chrono::{DateTime, FixedOffset};
 use std::sync::Arc;
 
@@ -115,15 +115,18 @@ impl History {
             Payload::TenReps { variant, load } => {
                 self.ten_reps.push(said(said_at, (variant.clone(), load.clone())));
             }
-            Payload::StageChanged { stage } => self.stages.push(said(said_at, stage.clone())),
-            Payload::Screening { conditions, baselines, trained } => {
+            Payload::StageChanged { stage } => self.take_stage(record, stage),
+            Payload::Screening { conditions, baselines, trained, by, note, instead_of } => {
                 let intake = Intake {
                     conditions: conditions.clone(),
                     baselines: baselines.clone(),
                     trained: *trained,
                 };
-                self.intakes.push(said(said_at, intake));
+                // Before it was kept who filled it in, only the coach did.
+                let by = by.unwrap_or(Voice::Coach);
+                self.take_intake(record, by, intake, note.clone(), instead_of);
             }
+            Payload::TakenUp { by, note } => self.taken_up.push(said(said_at, (*by, note.clone()))),
             Payload::Restriction { what, until, note } => {
                 let r = Restriction { what: what.clone(), until: *until, note: note.clone() };
                 self.restrictions.push(said(said_at, r));
@@ -132,8 +135,10 @@ impl History {
                 let reply = HoldReply { hold: *hold, answer: *answer, note: note.clone() };
                 self.hold_replies.push(said(said_at, reply));
             }
-            Payload::Clearance { who, on, said: words } => {
-                let cleared = Cleared { who: who.clone(), on: *on, said: words.clone() };
+            Payload::Clearance { who, on, said: words, speaks_of, until } => {
+                let (who, words) = (who.clone(), words.clone());
+                let cleared =
+                    Cleared { who, on: *on, said: words, speaks_of: speaks_of.clone(), until: *until };
                 self.clearances.push(said(said_at, cleared));
             }
             Payload::Override { start, note } => {

@@ -8,7 +8,7 @@ use crate::ids::{LadderId, RunId};
 use crate::programme::{Programme, Start};
 use crate::reason::{Fact, Reason, ReasonCode, Reasons};
 use crate::record::Readiness;
-use crate::rules::{RulePack, Scope};
+use crate::rules::{Asks, RulePack, Scope};
 use crate::state::{EarlierToday, Frame, Hold, State};
 use crate::strength::Constants;
 use crate::units::Kg;
@@ -106,6 +106,15 @@ impl<'a> Bench<'a> {
         if let Some(hold) = self.state.open_holds().find(|h| h.scope == Scope::All) {
             let reasons = self.with_settings(Reasons::of(self.hold_reason(hold)));
             return Gate::Closed { by: Some(hold.record), reasons };
+        }
+        if let Some(wait) = self.ground.waits.first().filter(|w| w.asks == Asks::Clearance) {
+            let reasons = self.with_settings(Reasons::of(self.ground.wait_reason(wait)));
+            return Gate::Closed { by: None, reasons };
+        }
+        if let Some(rest) = self.inputs.history.rests() {
+            let code = if rest.after_loss { ReasonCode::PlanRestsLoss } else { ReasonCode::PlanRests };
+            let reason = Reason::new(rules, code, "stage.taken-up").with("day", Fact::Day(rest.day));
+            return Gate::Closed { by: Some(rest.record), reasons: Reasons::of(reason) };
         }
         Gate::Open
     }

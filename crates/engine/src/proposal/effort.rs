@@ -4,7 +4,7 @@ use crate::catalogue::Pattern;
 use crate::ground::Ground;
 use crate::programme::{Amount, Block, Dose};
 use crate::reason::{Fact, Reason, ReasonCode};
-use crate::record::Readiness;
+use crate::record::{Readiness, RestrictionKind};
 use crate::stage::StageOn;
 
 /// Effort of a slot today.
@@ -20,6 +20,11 @@ pub struct Effort {
     pub careful: bool,
     /// What moved it.
     pub reasons: Vec<Reason>,
+}
+
+/// The rule behind a restriction on effort.
+fn restriction_rule(what: &RestrictionKind) -> &'static str {
+    if matches!(what, RestrictionKind::BreathHolding) { "breath.free" } else { "coach.set" }
 }
 
 /// Works out the effort of a dose today. `fresh` is true for a first exposure after a birth or a loss.
@@ -69,11 +74,22 @@ pub fn effort(
         }
         reasons.push(Reason::new(rules, ReasonCode::FreshStart, "fresh.start").number("target", target));
     }
+    if let Some((least, restriction)) = ground.least_reserve()
+        && least > target
+    {
+        target = least;
+        reasons.push(
+            Reason::new(rules, ReasonCode::RestrictedReserve, restriction_rule(&restriction.what))
+                .number("target", target)
+                .with("note", Fact::Words(restriction.note.clone())),
+        );
+    }
     let more = ground
         .intake
         .conditions
         .iter()
         .filter_map(|id| rules.condition(id))
+        .filter(|c| c.when.at(Some(ground.stage)))
         .filter(|c| c.extra_reserve > 0.0)
         .max_by(|a, b| a.extra_reserve.total_cmp(&b.extra_reserve));
     if let Some(condition) = more {

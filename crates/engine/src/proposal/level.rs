@@ -54,7 +54,7 @@ pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_
 }
 
 fn at_ready_mark(case: &LoadCase<'_>, place: &Place<'_>, e: &Exposure) -> bool {
-    let heaviest = case.ground.loads(place.variant).last().map(|l| place.variant.external(l).0);
+    let heaviest = case.ground.kit_loads(place.variant).last().map(|l| place.variant.external(l).0);
     let held = place.variant.external(&e.load).0;
     let at_heaviest = heaviest.is_none_or(|h| held >= h - 1e-9);
     let count = e.last.map_or(0, |l| l.count);

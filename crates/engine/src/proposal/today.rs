@@ -205,7 +205,7 @@ impl Bench<'_> {
         if !as_shown {
             reasons.extend(pick.reasons.clone());
         }
-        let loads: Vec<Load> = ground.loads(place.variant);
+        let loads: Vec<Load> = ground.loads(&place);
         let mut plan = SetPlan {
             level: u8::try_from(place.level).unwrap_or(u8::MAX),
             levels: u8::try_from(ladder.levels.len()).unwrap_or(u8::MAX),

@@ -11,8 +11,8 @@ pub use setting::{
     Direction, MaySet, PackThen, RuleSetting, SetRule, SettingError, SettingTarget, SettingValue, Stricter,
 };
 pub use types::{
-    AmountForm, Class, Condition, EffortRule, Family, PainBand, Rule, Scope, Shelf, StageName, SymptomKind,
-    Urgency, When,
+    AmountForm, Asks, Class, Condition, ConditionGroup, EffortRule, Family, PainBand, Rule, Scope, Shelf,
+    StageName, SymptomKind, Urgency, When,
 };
 
 use crate::ids::{ConditionId, RuleId, SymptomId};
@@ -145,7 +145,8 @@ impl RulePack {
         });
         let conditions = self.conditions.iter().map(|c| {
             let more = (c.extra_reserve > 0.0).then(|| ("extra_reserve".to_owned(), c.extra_reserve));
-            (RuleId::from(format!("condition.{}", c.id)), more.into_iter().collect())
+            let from = c.stricter_from.map(|week| ("stricter_from".to_owned(), f64::from(week)));
+            (RuleId::from(format!("condition.{}", c.id)), more.into_iter().chain(from).collect())
         });
         rules.chain(effort).chain(conditions).collect()
     }

@@ -40,7 +40,7 @@ pub enum RuleError {
 const MARKS: [&str; 6] = ["[o]", "[s]", "[m]", "[d]", "no source", "own setting"];
 
 /// Rules of red flags and of clearance: nothing in them can be set for a client.
-const NEVER_SET: [&str; 2] = ["symptom.red", "clearance.asked"];
+const NEVER_SET: [&str; 3] = ["symptom.red", "clearance.asked", "clearance.birth-unsaid"];
 
 /// True if a source says how far it can be trusted.
 #[must_use]
@@ -224,6 +224,18 @@ pub const NUMBERS_USED: &[(&str, &str)] = &[
     ("stage.undated", "effort_week"),
     ("stage.undated", "position_week"),
     ("stage.same-birth", "days"),
+    ("stage.dates-differ", "to_8_weeks"),
+    ("stage.dates-differ", "to_15_weeks"),
+    ("stage.dates-differ", "to_21_weeks"),
+    ("stage.dates-differ", "to_27_weeks"),
+    ("stage.dates-differ", "from_28_weeks"),
+    ("clearance.birth-unsaid", "before_week"),
+    ("breath.free", "least_reserve"),
+    ("screen.again", "trimester_2"),
+    ("screen.again", "trimester_3"),
+    ("screen.again", "after_birth_1"),
+    ("screen.again", "after_birth_2"),
+    ("screen.again", "stale_weeks"),
     ("position.supine", "from_week"),
     ("impact.wait", "from_week"),
     ("today.tired", "more_reserve"),

@@ -61,6 +61,10 @@ fn yes() -> bool {
     true
 }
 
+fn any() -> When {
+    When::Any
+}
+
 /// A stage without its dates.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(rename_all = "snake_case")]
@@ -175,6 +179,18 @@ pub enum When {
     Postpartum,
 }
 
+impl When {
+    /// True at a stage.
+    #[must_use]
+    pub fn at(self, stage: Option<StageOn>) -> bool {
+        match self {
+            Self::Any => true,
+            Self::Pregnant => stage.is_some_and(|s| s.is_pregnant()),
+            Self::Postpartum => stage.and_then(|s| s.weeks_after()).is_some(),
+        }
+    }
+}
+
 /// A class that follows from a pain number.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
@@ -234,16 +250,9 @@ impl SymptomKind {
     /// True if it is asked for at a stage. A mark of it counts at every stage.
     #[must_use]
     pub fn asked_at(&self, stage: Option<StageOn>) -> bool {
-        match self.when {
-            When::Any => true,
-            // While she is not dated all of them are asked.
-            When::Pregnant => {
-                let week = stage.and_then(|s| s.weeks_pregnant());
-                stage.is_some_and(|s| s.is_pregnant())
-                    && self.from_week.is_none_or(|from| week.is_none_or(|w| w >= from))
-            }
-            When::Postpartum => stage.and_then(|s| s.weeks_after()).is_some(),
-        }
+        // While she is not dated all of them are asked.
+        let week = stage.and_then(|s| s.weeks_pregnant());
+        self.when.at(stage) && self.from_week.is_none_or(|from| week.is_none_or(|w| w >= from))
     }
 
     /// True if a usual amount of it, recorded at intake, changes what a mark of it does.
@@ -253,12 +262,63 @@ impl SymptomKind {
     }
 }
 
+/// Where a condition stands on the screening form.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "snake_case")]
+#[ts(export)]
+pub enum ConditionGroup {
+    /// This pregnancy.
+    Pregnancy,
+    /// The birth and after it.
+    AfterBirth,
+    /// Pelvic floor, belly, back, joints.
+    Body,
+    /// Health in general.
+    Health,
+    /// Medicines that matter to effort.
+    Medicine,
+}
+
+/// What training waits for with a condition. Later is stricter.
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema, TS,
+)]
+#[serde(rename_all = "snake_case")]
+#[ts(export)]
+pub enum Asks {
+    /// Nothing.
+    #[default]
+    Nothing,
+    /// The provider is asked; breathing, pelvic floor and mobility meanwhile.
+    Provider,
+    /// Nothing is trained before a clearance.
+    Clearance,
+}
+
+impl Condition {
+    /// What training waits for at a stage.
+    #[must_use]
+    pub fn asks_at(&self, stage: StageOn) -> Asks {
+        if !self.when.at(Some(stage)) {
+            return Asks::Nothing;
+        }
+        // While she is not dated the later and stricter week counts.
+        let late = |from: u32| stage.is_pregnant() && stage.weeks_pregnant().is_none_or(|w| w >= from);
+        if self.stricter_from.is_some_and(late) { Asks::Clearance } else { self.asks }
+    }
+}
+
 /// A condition that screening can record, and what it rules out.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Condition {
-    /// Id; its words stand under it in `symptoms.ftl`.
+    /// Id; its words stand under it in `conditions.ftl`.
     pub id: ConditionId,
+    /// Where it stands on the screening form.
+    pub group: ConditionGroup,
+    /// The stages in which it is asked for and counts.
+    #[serde(default = "any")]
+    pub when: When,
     /// Cautions whose variants are ruled out.
     #[serde(default)]
     pub rules_out: Vec<crate::catalogue::Caution>,
@@ -268,9 +328,12 @@ pub struct Condition {
     /// More reps in reserve than otherwise.
     #[serde(default)]
     pub extra_reserve: f64,
-    /// True when training waits for a clearance.
+    /// What training waits for.
     #[serde(default)]
-    pub needs_clearance: bool,
+    pub asks: Asks,
+    /// Nothing is trained before a clearance from this completed week of pregnancy on.
+    #[serde(default)]
+    pub stricter_from: Option<u32>,
     /// A citation with its mark, or "common practice, no source".
     pub source: String,
 }

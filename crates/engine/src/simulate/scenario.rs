@@ -125,12 +125,12 @@ fn no_stage(_: NaiveDate) -> Option<Stage> {
 }
 
 fn pregnant(on: NaiveDate) -> Option<Stage> {
-    Some(Stage::Pregnant { due: on.checked_add_days(Days::new(280 - 14 * 7)), last_period: None })
+    Some(Stage::pregnant(on.checked_add_days(Days::new(280 - 14 * 7)), None))
 }
 
 fn after_birth(on: NaiveDate) -> Option<Stage> {
     let birth = on.checked_sub_days(Days::new(6 * 7))?;
-    Some(Stage::Postpartum { birth, mode: BirthMode::Vaginal, severe_tear: false })
+    Some(Stage::Postpartum { birth, mode: BirthMode::Vaginal, severe_tear: Some(false) })
 }
 
 /// All scenarios.

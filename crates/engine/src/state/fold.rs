@@ -4,10 +4,10 @@ use super::trace::{FreshStart, StrengthStep};
 use super::{Course, Effects, Hold, State};
 use crate::catalogue::Catalogue;
 use crate::ground::Ground;
-use crate::history::{History, Run};
+use crate::history::{Cleared, History, Run, Said};
 use crate::ids::{LadderId, SymptomId};
 use crate::programme::Start;
-use crate::record::HoldAnswer;
+use crate::record::{ClearedThing, HoldAnswer};
 use crate::rules::{PackThen, RulePack, Scope};
 use crate::stage::Stage;
 use crate::strength::Constants;
@@ -122,20 +122,28 @@ impl State {
         ground: impl Fn() -> Ground<'g>,
     ) {
         let known = |at: DateTime<FixedOffset>| until.is_none_or(|u| at <= u);
-        for clearance in history.clearances.iter().filter(|c| known(c.at) && c.what.on <= day) {
-            // A letter of before the sign, or written down before it, says nothing of it.
-            let speaks_of =
-                |at: DateTime<FixedOffset>| at <= clearance.at && at.date_naive() <= clearance.what.on;
+        let given = || history.clearances.iter().filter(|c| known(c.at) && c.what.on <= day);
+        // A letter of before the sign, or written down before it, says nothing of it; nor does one of something else.
+        let speaks_of = |clearance: &Said<Cleared>, at: DateTime<FixedOffset>, record| {
+            at <= clearance.at
+                && at.date_naive() <= clearance.what.on
+                && clearance.what.speaks_of(&ClearedThing::Sign { record })
+        };
+        // What an ended clearance opened waits again, unless another one speaks of it.
+        for red in self.reds.iter_mut().filter(|r| r.cleared) {
+            red.cleared = given().any(|c| c.what.holds_on(day) && speaks_of(c, red.at, red.record));
+        }
+        for clearance in given().filter(|c| c.what.holds_on(day)) {
             let mut opened: Vec<(SymptomId, Scope)> = Vec::new();
-            for red in self.reds.iter_mut().filter(|r| speaks_of(r.at) && !r.cleared) {
+            for red in self.reds.iter_mut().filter(|r| !r.cleared && speaks_of(clearance, r.at, r.record)) {
                 red.cleared = true;
-                opened.push((red.symptom.clone(), Scope::All));
+                if !std::mem::replace(&mut red.opened, true) {
+                    opened.push((red.symptom.clone(), Scope::All));
+                }
             }
-            for hold in self
-                .holds
-                .iter_mut()
-                .filter(|h| speaks_of(h.at) && h.answer.is_none() && h.scope != Scope::Ladder)
-            {
+            for hold in self.holds.iter_mut().filter(|h| {
+                h.answer.is_none() && h.scope != Scope::Ladder && speaks_of(clearance, h.at, h.record)
+            }) {
                 hold.answer = Some(HoldAnswer::GoOn);
                 opened.push((hold.symptom.clone(), hold.scope));
             }

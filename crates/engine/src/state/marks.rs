@@ -106,6 +106,7 @@ impl State {
             symptom: verdict.kind.clone(),
             urgency: verdict.urgency.unwrap_or(Urgency::Call),
             cleared: false,
+            opened: false,
         });
     }
 

@@ -63,8 +63,10 @@ pub struct Red {
     pub symptom: SymptomId,
     /// How urgent.
     pub urgency: Urgency,
-    /// True once a clearance was recorded after it.
+    /// True while a clearance of after it holds.
     pub cleared: bool,
+    /// True once a clearance has opened it: what rested goes on a level lower, once.
+    pub opened: bool,
 }
 
 /// What marks do to one ladder in a session.

@@ -14,7 +14,7 @@ fn effort_follows_the_stage() {
         let mut s = Story::new();
         s.programme(vec![slot("squat", 8, 12, 0)], 2);
         set(&mut s);
-        s.says(Payload::Screening { conditions: vec![], baselines: vec![], trained });
+        s.says(Payload::screened(vec![], vec![], trained));
         // The second time, so that a fresh start has no say.
         s.session_of("squat", 8, plenty());
         reserve(&mut s)
@@ -126,6 +126,6 @@ fn tired_keeps_more_in_reserve_and_unwell_more_and_one_set() {
 fn while_pregnant_the_floor_is_never_under_one() {
     let mut s = Story::new();
     s.weeks_pregnant(12).programme(vec![slot("squat", 8, 12, 0)], 2);
-    s.says(Payload::Screening { conditions: vec![], baselines: vec![], trained: true });
+    s.says(Payload::screened(vec![], vec![], true));
     assert_eq!(s.next("squat").floor, 1.0);
 }

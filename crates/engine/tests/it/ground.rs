@@ -20,7 +20,7 @@ fn every_pair_of_plates_counts() {
     s.owns(Kit { barbell: Some(Barbell { bar: kg(10.0), plates: pairs }), ..Kit::default() });
     let catalogue = s.catalogue.clone();
     let place = catalogue.place(&"hinge-barbell".into()).unwrap();
-    let loads = s.with_bench(|b| b.ground.loads(place.variant));
+    let loads = s.with_bench(|b| b.ground.loads(&place));
     let made: Vec<f64> = loads.iter().map(|l| place.variant.external(l).0).collect();
     assert_eq!((made[0], *made.last().unwrap()), (10.0, 10.0 + 2.0 * plates.iter().sum::<f64>()));
     // Every half kilogram from the bar up is made once: a pair of 0.25 kg would be needed for the odd quarters.
@@ -31,7 +31,7 @@ fn every_pair_of_plates_counts() {
     // A file that names ever so many, each twice the one before, ends all the same.
     let pairs = (0..40).map(|n| PlatePair { weight: kg(0.01 * f64::from(n * n + 1)) }).collect();
     s.owns(Kit { barbell: Some(Barbell { bar: kg(10.0), plates: pairs }), ..Kit::default() });
-    assert!(s.with_bench(|b| b.ground.loads(place.variant)).len() <= 4096);
+    assert!(s.with_bench(|b| b.ground.loads(&place)).len() <= 4096);
 }
 
 #[test]
@@ -164,7 +164,7 @@ fn after_a_caesarean_without_clearance_there_is_breathing_alone() {
     let mut s = Story::new();
     let birth = s.today() - chrono::Duration::days(70);
     s.says(Payload::StageChanged {
-        stage: Stage::Postpartum { birth, mode: BirthMode::Vaginal, severe_tear: true },
+        stage: Stage::Postpartum { birth, mode: BirthMode::Vaginal, severe_tear: Some(true) },
     });
     assert!(s.rests("squat"), "a severe tear asks, too");
 }
@@ -192,7 +192,7 @@ fn a_clearance_counts_for_what_was_there_when_it_was_given() {
     let mut s = Story::new();
     s.birth_weeks_ago(10, BirthMode::Caesarean);
     let on = s.today() + chrono::Duration::days(7);
-    s.says(Payload::Clearance { who: "clinic".into(), on, said: "from next week".into() });
+    s.says(Payload::cleared("clinic", on, "from next week"));
     assert!(s.rests("squat"));
     s.days(7);
     assert!(!s.rests("squat"));
@@ -211,7 +211,7 @@ fn a_condition_can_ask_for_more_in_reserve() {
 fn a_due_date_of_a_clinician_wins_and_the_tool_never_redates() {
     let due = chrono::NaiveDate::from_ymd_opt(2026, 10, 8).unwrap();
     let period = chrono::NaiveDate::from_ymd_opt(2026, 2, 1).unwrap();
-    let stage = Stage::Pregnant { due: Some(due), last_period: Some(period) };
+    let stage = Stage::pregnant(Some(due), Some(period));
     let on = chrono::NaiveDate::from_ymd_opt(2026, 4, 9).unwrap();
     let newel_engine::stage::StageOn::Pregnant { age: Some(age), .. } = stage.on(on) else { panic!("dated") };
     assert_eq!((age.weeks, age.days), (14, 0));

@@ -68,7 +68,7 @@ fn happens(s: &mut Story, (what, pick): Event) {
         8 => drop(s.owns(dumbbells(&[2.0, 4.0, 6.0 + (pick % 4) as f64]))),
         9 => {
             let birth = s.today() - chrono::Duration::days(90);
-            let stage = Stage::Postpartum { birth, mode: BirthMode::Vaginal, severe_tear: false };
+            let stage = Stage::Postpartum { birth, mode: BirthMode::Vaginal, severe_tear: Some(false) };
             s.says(Payload::StageChanged { stage });
         }
         10 => {

@@ -95,7 +95,7 @@ pub fn sound(s: &Story, proposal: &SessionProposal) -> Result<(), TestCaseError>
             }
         }
         let Outcome::Train(p) = &p.outcome else { continue };
-        let makes = s.with_bench(|b| b.ground.loads(s.catalogue.place(&p.variant).unwrap().variant));
+        let makes = s.with_bench(|b| b.ground.loads(&s.catalogue.place(&p.variant).unwrap()));
         prop_assert!(makes.contains(&p.load), "{:?} is not of her kit", p.load);
         prop_assert!(s.external(p).is_finite());
         prop_assert!(p.reserve.is_none_or(f64::is_finite) && p.floor.is_finite());
@@ -105,7 +105,7 @@ pub fn sound(s: &Story, proposal: &SessionProposal) -> Result<(), TestCaseError>
         for offer in &p.options {
             prop_assert!(offer.level <= p.level);
             let place = s.catalogue.place(&offer.variant).unwrap();
-            prop_assert!(s.with_bench(|b| b.ground.loads(place.variant).contains(&offer.load)));
+            prop_assert!(s.with_bench(|b| b.ground.loads(&place).contains(&offer.load)));
         }
     }
     Ok(())

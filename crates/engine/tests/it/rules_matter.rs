@@ -128,6 +128,28 @@ const TABLE: &[(Tale, &[Other])] = &[
             ("log.unknown-dose", "floor", 2.0),
         ],
     ),
+    (
+        around::dates_that_differ,
+        &[
+            ("stage.dates-differ", "to_8_weeks", 6.0),
+            ("stage.dates-differ", "to_15_weeks", 8.0),
+            ("stage.dates-differ", "to_21_weeks", 11.0),
+            ("stage.dates-differ", "to_27_weeks", 15.0),
+            ("stage.dates-differ", "from_28_weeks", 22.0),
+        ],
+    ),
+    (around::a_birth_of_which_little_is_said, &[("clearance.birth-unsaid", "before_week", 10.0)]),
+    (around::no_breath_held, &[("breath.free", "least_reserve", 5.0)]),
+    (
+        around::screened_once,
+        &[
+            ("screen.again", "trimester_2", 15.0),
+            ("screen.again", "trimester_3", 29.0),
+            ("screen.again", "after_birth_1", 7.0),
+            ("screen.again", "after_birth_2", 13.0),
+            ("screen.again", "stale_weeks", 40.0),
+        ],
+    ),
     (around::a_birth_put_right, &[("stage.same-birth", "days", 14.0)]),
     (
         around::beside_a_usual_symptom,

@@ -4,9 +4,9 @@
 use crate::rules_matter_stories::{by_the_quarter, client, hinge, in_hand, proposed};
 use crate::story::*;
 use newel_engine::history::History;
-use newel_engine::record::{Payload, Readiness, SkipWhy, SymptomAmount as A};
+use newel_engine::record::{Payload, Readiness, RestrictionKind, SkipWhy, SymptomAmount as A};
 use newel_engine::rules::RulePack;
-use newel_engine::stage::{BirthMode, Stage};
+use newel_engine::stage::{BirthMode, Stage, Told};
 
 /// A set of many reps, or with much said to be left: is it evidence?
 pub fn a_set_far_from_failure(rules: RulePack) -> String {
@@ -25,6 +25,58 @@ pub fn a_log_without_its_proposals(rules: RulePack) -> String {
     s.records.retain(|r| !matches!(r.payload, Payload::ProposalShown { .. }));
     let told = s.with_bench(|b| format!("{:?} {:?}", b.state.ladders, b.state.trackers));
     told + &proposed(&s)
+}
+
+/// A due date that a clinician gave in the 8th, 15th, 21st, 27th and 30th week, so many days off the period's.
+pub fn dates_that_differ(rules: RulePack) -> String {
+    let period: chrono::NaiveDate = "2026-01-01".parse().unwrap();
+    let differs = |weeks: i64, days: i64| {
+        let on = Some(period + chrono::Duration::days(weeks * 7 + 6));
+        let due = Some(period + chrono::Duration::days(280 + days));
+        let told = Some(Told { who: "midwife".into(), on });
+        Stage::Pregnant { due, told, last_period: Some(period), conceived: None }
+            .disagreement(&rules)
+            .is_some()
+    };
+    let told: Vec<_> = [8, 15, 21, 27, 30]
+        .map(|weeks| [5, 6, 7, 8, 10, 11, 14, 15, 21, 22].map(|days| differs(weeks, days)))
+        .into_iter()
+        .collect();
+    format!("{told:?}")
+}
+
+/// Eleven weeks after a birth of which she said the day alone.
+pub fn a_birth_of_which_little_is_said(rules: RulePack) -> String {
+    let mut s = Story::by(rules);
+    s.birth_weeks_ago(11, BirthMode::Unsaid);
+    proposed(&s)
+}
+
+/// The coach rules out holding the breath.
+pub fn no_breath_held(rules: RulePack) -> String {
+    let mut s = Story::by(rules);
+    s.programme(vec![slot("squat", 8, 12, 2)], 2).restricted(RestrictionKind::BreathHolding);
+    proposed(&s)
+}
+
+/// Screened in the tenth week, and looked at week by week until a year after the birth.
+pub fn screened_once(rules: RulePack) -> String {
+    let mut s = Story::by(rules);
+    s.weeks_pregnant(10).screened(&[], &[]);
+    let mut told = Vec::new();
+    let mut look = |s: &Story| told.push(s.with_bench(|b| format!("{:?}", newel_engine::screening::due(b))));
+    for week in 0..56 {
+        if week == 30 {
+            s.birth_weeks_ago(0, BirthMode::Vaginal).screened(&[], &[]);
+        }
+        look(&s);
+        s.days(7);
+    }
+    for _ in 0..30 {
+        look(&s);
+        s.days(7);
+    }
+    told.join("\n")
 }
 
 /// The day of a birth is put right by three weeks, after a session.
@@ -54,8 +106,7 @@ pub fn beside_a_usual_symptom(rules: RulePack) -> String {
 pub fn on_the_desk(rules: RulePack) -> String {
     let mut s = client(rules);
     s.weeks_pregnant(34);
-    s.says(Payload::StageChanged { stage: Stage::Pregnant { due: None, last_period: None } })
-        .weeks_pregnant(35);
+    s.says(Payload::StageChanged { stage: Stage::pregnant(None, None) }).weeks_pregnant(35);
     let mut told = Vec::new();
     let mut look = |s: &Story| {
         let codes = s.with_bench(|b| {

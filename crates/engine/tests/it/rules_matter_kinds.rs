@@ -31,7 +31,7 @@ fn in_stage(rules: RulePack, rule: &EffortRule, week: u32, trained: bool) -> Str
         StageName::Neither => {}
     }
     s.owns(dumbbells(&[4.0, 5.0, 6.0]))
-        .says(Payload::Screening { conditions: vec![], baselines: vec![], trained })
+        .says(Payload::screened(vec![], vec![], trained))
         .programme(vec![slot("hinge", 8, 12, 0), timed("breathing", 30, 60)], 4)
         .starts_at("hinge", 1, Some(one(4.0)));
     s.trains();
@@ -227,30 +227,42 @@ fn the_scope_of_a_hold_and_a_position_given_up_matter() {
 
 // -- conditions ---------------------------------------------------------------------------------
 
-/// Which variants are open, and what is proposed, with a condition named.
-fn screened(rules: RulePack, condition: &Condition) -> String {
+/// Which variants are open, and what is proposed, with a condition named at a stage.
+fn screened_at(rules: RulePack, condition: &Condition, when: When, cleared: bool) -> String {
     let mut s = Story::by(rules);
+    match when {
+        When::Any => {}
+        When::Pregnant => drop(s.weeks_pregnant(25)),
+        When::Postpartum => drop(s.birth_weeks_ago(20, BirthMode::Vaginal)),
+    }
     // No variant of the catalogue has impact yet, so one is lent it.
     s.catalogue.ladders[0].levels[0].variants[0].cautions.push(Caution::Impact);
     s.owns(full_kit()).screened(&[condition.id.as_str()], &[]);
+    if cleared {
+        s.cleared();
+    }
     let open: Vec<String> = s.with_bench(|b| {
         let places = s.catalogue.places();
         places.filter(|p| b.ground.bar(p, None).is_none()).map(|p| p.variant.id.to_string()).collect()
     });
-    format!("{open:?} {}", proposed(&s))
+    format!("{} {open:?} {}", s.is_closed(), proposed(&s))
 }
 
 #[test]
 fn what_a_condition_asks_for_matters() {
     let mut fields = 0;
     for condition in plain().conditions() {
-        let mut tells = |field: &str, value: Value| {
+        let mut tells_at = |when: When, field: &str, value: Value| {
             let id = condition.id.as_str();
             let other = changed(|rules, _| entry(rules, "conditions", id)[field] = value);
-            let (a, b) = (screened(plain(), condition), screened(other, condition));
+            // What it rules out holds beside a clearance.
+            let cleared = !["asks", "stricter_from", "when"].contains(&field);
+            let told = |rules| screened_at(rules, condition, when, cleared);
+            let (a, b) = (told(plain()), told(other));
             assert!(a != b, "{id}: {field} changes nothing:\n{a}");
             fields += 1;
         };
+        let mut tells = |field: &str, value: Value| tells_at(condition.when, field, value);
         if !condition.rules_out.is_empty() {
             tells("rules_out", json!([]));
         }
@@ -260,8 +272,20 @@ fn what_a_condition_asks_for_matters() {
         if condition.extra_reserve > 0.0 {
             tells("extra_reserve", json!(0.0));
         }
-        // Whether it asks for a clearance can be told of every condition.
-        tells("needs_clearance", json!(!condition.needs_clearance));
+        // What it asks for can be told of every condition, both ways.
+        for other in [Asks::Nothing, Asks::Provider, Asks::Clearance] {
+            if other != condition.asks {
+                tells("asks", json!(other));
+            }
+        }
+        if let Some(week) = condition.stricter_from {
+            assert!(week > 25);
+            tells("stricter_from", json!(25));
+        }
+        // One that asks for something asks for it at its stage alone.
+        if condition.when != When::Any && condition.asks != Asks::Nothing {
+            tells_at(When::Any, "when", json!(When::Any));
+        }
     }
-    assert!(fields >= 14 + 5, "{fields}");
+    assert!(fields >= 2 * plain().conditions().len() + 5, "{fields}");
 }

@@ -488,6 +488,10 @@ pub fn with_reasons() -> Vec<Vec<String>> {
     let mut s = Story::by(by());
     s.birth_weeks_ago(10, BirthMode::Caesarean);
     all.push(of(&s));
+    // The plan rests after a birth.
+    let mut s = Story::by(by());
+    s.weeks_pregnant(39).days(14).birth_weeks_ago(1, BirthMode::Vaginal);
+    all.push(of(&s));
     // A drop, a choice of her own, a hold and a red flag.
     let mut s = client(by());
     s.trains().does("squat", 8, left(3)).marks("squat", symptom("heaviness", None));

@@ -111,7 +111,7 @@ fn a_birth_ends_the_states_and_is_told_as_such() {
     s.weeks_pregnant(30).owns(dumbbells(&[4.0, 6.0, 8.0])).starts_at("squat", 2, Some(one(6.0)));
     s.trains().does_all("squat", 10, left(3)).ends();
     let old = trace(&s).steps.len();
-    s.days(120).birth_weeks_ago(8, BirthMode::Vaginal);
+    s.days(120).birth_weeks_ago(8, BirthMode::Vaginal).taken_up();
     let told = trace(&s);
     assert_eq!(told.steps.len(), old + 1, "a birth is told though nothing was trained since");
     let Some(StrengthStep::FreshStart(fresh)) = told.steps.last() else { panic!("a fresh start") };

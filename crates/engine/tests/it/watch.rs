@@ -257,7 +257,7 @@ fn a_birth_counts_from_its_day_though_it_was_recorded_later() {
     s.days(10 * 7);
     let birth = s.today() - Duration::days(20);
     s.says(Payload::StageChanged {
-        stage: Stage::Postpartum { birth, mode: BirthMode::Vaginal, severe_tear: false },
+        stage: Stage::Postpartum { birth, mode: BirthMode::Vaginal, severe_tear: Some(false) },
     });
     let minutes = |day| watch_on(&s, day).weeks.pop().unwrap().minutes.guideline.unwrap().minutes;
     assert_eq!(minutes(birth - Duration::days(1)), 150);
@@ -489,7 +489,7 @@ fn what_was_before_a_birth_is_of_before() {
     s.trains().tap_and_say("squat", "doming").does_all("row", 10, left(4)).ends().days(28);
     let birth = s.today();
     s.says(Payload::StageChanged {
-        stage: Stage::Postpartum { birth, mode: BirthMode::Vaginal, severe_tear: false },
+        stage: Stage::Postpartum { birth, mode: BirthMode::Vaginal, severe_tear: Some(false) },
     });
     s.days(7);
     let w = watch(&s);

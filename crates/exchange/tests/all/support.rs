@@ -10,8 +10,8 @@ use newel_engine::programme::{
 use newel_engine::proposal::{Gate, Offer, Outcome, Prescription, Proposal, SessionProposal, Target};
 use newel_engine::reason::{Fact, Reason, ReasonCode, Reasons};
 use newel_engine::record::{
-    Baseline, HoldAnswer, NextDay, Payload, Profile, Purpose, Readiness, Record, Reserve, RestrictionKind,
-    SCHEMA_VERSION, SetDone, Side, SkipWhy, Symptom, SymptomAmount, Versions,
+    Baseline, ClearedThing, HoldAnswer, NextDay, Payload, Profile, Purpose, Readiness, Record, Reserve,
+    RestrictionKind, SCHEMA_VERSION, SetDone, Side, SkipWhy, Symptom, SymptomAmount, Versions, Voice,
 };
 use newel_engine::rules::{RuleSetting, SettingTarget, SettingValue};
 use newel_engine::stage::{BirthMode, Stage};
@@ -169,7 +169,7 @@ fn of_the_phone() -> Vec<Payload> {
         }),
         Payload::Consent { text: "I agree that my coach reads my log.".into() },
         Payload::StageChanged {
-            stage: Stage::Postpartum { birth: day(), mode: BirthMode::Caesarean, severe_tear: false },
+            stage: Stage::Postpartum { birth: day(), mode: BirthMode::Caesarean, severe_tear: Some(false) },
         },
         Payload::BodyMass { mass: Weight::in_kg(68.4) },
         Payload::KitChanged {
@@ -229,7 +229,11 @@ fn of_the_laptop() -> Vec<Payload> {
             conditions: vec!["girdle-pain".into()],
             baselines: vec![Baseline { kind: "heaviness".into(), amount: SymptomAmount::Little }],
             trained: true,
+            by: Some(Voice::Coach),
+            note: Some("sleeps little".into()),
+            instead_of: vec![id(PHONE, 3)],
         },
+        Payload::TakenUp { by: Voice::Coach, note: "slowly".into() },
         Payload::Restriction {
             what: RestrictionKind::Position { position: Position::Supine },
             until: Some(day()),
@@ -240,7 +244,17 @@ fn of_the_laptop() -> Vec<Payload> {
             answer: HoldAnswer::RestartLighter,
             note: "one level down, thumb round the handle".into(),
         },
-        Payload::Clearance { who: "her physiotherapist".into(), on: day(), said: "lift as it feels".into() },
+        Payload::Clearance {
+            who: "her physiotherapist".into(),
+            on: day(),
+            said: "lift as it feels".into(),
+            speaks_of: Some(vec![
+                ClearedThing::Birth,
+                ClearedThing::Condition { condition: "prolapse".into() },
+                ClearedThing::Sign { record: id(PHONE, 13) },
+            ]),
+            until: Some(day()),
+        },
         Payload::Answer { question: id(PHONE, 18), text: "Ja, völlig.".into() },
         Payload::Override { start: start(), note: "she lifts this at work".into() },
         Payload::RuleSetting(RuleSetting {

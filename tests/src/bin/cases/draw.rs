@@ -198,11 +198,11 @@ fn settle_in(scene: &mut Scene<'_>) {
         scene.pen.write(Payload::StageChanged { stage });
     }
     if caesarean {
-        scene.pen.write(Payload::Clearance { who: "midwife".into(), on: today, said: "may train".into() });
+        scene.pen.write(Payload::cleared("midwife", today, "may train"));
     }
     if scene.chance.happens(0.5) {
         let trained = scene.chance.happens(0.5);
-        scene.pen.write(Payload::Screening { conditions: Vec::new(), baselines: Vec::new(), trained });
+        scene.pen.write(Payload::screened(Vec::new(), Vec::new(), trained));
     }
     if scene.chance.happens(0.6) {
         let mass = weight(&mut scene.chance, 45.0, 110.0);
@@ -258,7 +258,7 @@ fn birth(scene: &mut Scene<'_>) {
     let late = scene.chance.between(0, 60);
     let day = scene.pen.today() - Duration::days(late);
     let stage = if scene.chance.happens(0.8) {
-        Stage::Postpartum { birth: day, mode: BirthMode::Vaginal, severe_tear: false }
+        Stage::Postpartum { birth: day, mode: BirthMode::Vaginal, severe_tear: Some(false) }
     } else {
         Stage::AfterLoss { on: day }
     };
@@ -269,15 +269,15 @@ fn stage(chance: &mut Chance, today: NaiveDate) -> Option<Stage> {
     match chance.between(0, 9) {
         0..=2 => None,
         3 => Some(Stage::Neither),
-        4 => Some(Stage::Pregnant { due: None, last_period: None }),
+        4 => Some(Stage::pregnant(None, None)),
         5 | 6 => {
             let due = Some(today + Duration::days(chance.between(-7, 250)));
-            Some(Stage::Pregnant { due, last_period: None })
+            Some(Stage::pregnant(due, None))
         }
         7 | 8 => {
             let mode = *one_of(chance, &[BirthMode::Vaginal, BirthMode::Vaginal, BirthMode::Caesarean]);
             let birth = today - Duration::days(chance.between(0, 420));
-            Some(Stage::Postpartum { birth, mode, severe_tear: false })
+            Some(Stage::Postpartum { birth, mode, severe_tear: Some(false) })
         }
         _ => Some(Stage::AfterLoss { on: today - Duration::days(chance.between(0, 90)) }),
     }

@@ -198,7 +198,7 @@ fn choose<'a>(
 fn any_load(scene: &mut Scene<'_>, variant: &Variant) -> Load {
     let history = History::of(&scene.pen.records);
     let ground = Ground::of(&history, scene.catalogue, scene.rules, scene.pen.today(), None);
-    let made = ground.loads(variant);
+    let made = ground.kit_loads(variant);
     if made.is_empty() || scene.chance.happens(0.05) {
         return some_load(&mut scene.chance, variant);
     }
@@ -309,7 +309,7 @@ fn steep(scene: &Scene<'_>, variant: &Variant, load: &Load) -> Option<(u16, i64)
 fn near_load(scene: &mut Scene<'_>, variant: &Variant, load: &Load) -> Load {
     let history = History::of(&scene.pen.records);
     let ground = Ground::of(&history, scene.catalogue, scene.rules, scene.pen.today(), None);
-    let made = ground.loads(variant);
+    let made = ground.kit_loads(variant);
     let last = made.len() as i64 - 1;
     let first = scene.anchors.get(&variant.id).cloned().unwrap_or_else(|| {
         let at = scene.chance.between(last / 2, last);

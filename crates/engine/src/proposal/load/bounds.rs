@@ -27,7 +27,7 @@ impl LoadCase<'_> {
         last: &VariantUse,
         exposures: &[&Exposure],
     ) -> Bounds {
-        let all = self.ground.loads(place.variant);
+        let all = self.ground.loads(place);
         let kg = |l: &Load| place.variant.external(l).0;
         let last_kg = kg(&last.load);
         let window = self.number("load.step", "days");

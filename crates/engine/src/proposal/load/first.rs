@@ -108,8 +108,7 @@ impl LoadCase<'_> {
     #[must_use]
     pub fn begun_blind(&self, place: &Place<'_>) -> bool {
         let told = |load: &Load| {
-            load.is_plausible()
-                && self.ground.loads(place.variant).first().is_some_and(|own| load.is_same_make(own))
+            load.is_plausible() && self.ground.loads(place).first().is_some_and(|own| load.is_same_make(own))
         };
         let coach = start_for(self.starts, &place.ladder.id, &place.variant.id).and_then(|s| s.load.as_ref());
         let answers = || {

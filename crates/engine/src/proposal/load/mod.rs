@@ -104,7 +104,7 @@ impl LoadCase<'_> {
     #[must_use]
     pub fn can_keep_to_cap(&self, place: &Place<'_>) -> bool {
         let Some(cap) = self.cap else { return true };
-        let loads = self.ground.loads(place.variant);
+        let loads = self.ground.loads(place);
         loads.iter().any(|l| place.variant.external(l).0 <= cap.0 + EPS)
     }
 
@@ -115,7 +115,7 @@ impl LoadCase<'_> {
     }
 
     fn permitted_by_cap(&self, place: &Place<'_>) -> Vec<Load> {
-        let all = self.ground.loads(place.variant);
+        let all = self.ground.loads(place);
         let Some(cap) = self.cap else { return all };
         let under: Vec<Load> =
             all.iter().filter(|l| place.variant.external(l).0 <= cap.0 + EPS).cloned().collect();
@@ -125,11 +125,25 @@ impl LoadCase<'_> {
     /// Chooses load and reps for a variant; `None` if her kit makes none.
     #[must_use]
     pub fn pick(&self, place: &Place<'_>) -> Option<Pick> {
+        let mut pick = self.pick_within(place)?;
+        if let Some((_, restriction)) = self.ground.most_load(&place.ladder.id)
+            && self.ground.loads(place).last() == Some(&pick.load)
+            && self.ground.kit_loads(place.variant).last() != Some(&pick.load)
+        {
+            pick.reasons.push(
+                Reason::new(self.rules(), ReasonCode::RestrictedLoad, "coach.set")
+                    .with("load", Fact::Load(pick.load.clone()))
+                    .with("note", Fact::Words(restriction.note.clone())),
+            );
+        }
+        Some(pick)
+    }
+
+    fn pick_within(&self, place: &Place<'_>) -> Option<Pick> {
         let uses = self.state.variants.get(&place.variant.id).map_or(&[][..], Vec::as_slice);
         let Some(last) = uses.last() else { return self.first(place) };
         // A load of another make, say one weight where a pair is held, tells nothing of this variant.
-        let same_make =
-            |l: &&Load| self.ground.loads(place.variant).first().is_some_and(|own| l.is_same_make(own));
+        let same_make = |l: &&Load| self.ground.loads(place).first().is_some_and(|own| l.is_same_make(own));
         if let Some(load) = self.coach_load.filter(same_make) {
             return self.by_coach(place, load);
         }

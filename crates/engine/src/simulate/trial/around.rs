@@ -38,8 +38,7 @@ impl Floor<'_> {
             self.write(1, payload);
         }
         if red && self.life.happens(0.5) {
-            let said = "may train".into();
-            self.write(0, Payload::Clearance { who: "midwife".into(), on: day, said });
+            self.write(0, Payload::cleared("midwife", day, "may train"));
             self.go_lower(Scope::All, None);
         }
     }

@@ -168,7 +168,7 @@ impl Floor<'_> {
         self.write(0, Payload::KitChanged { kit: self.scenario.kit.clone() });
         self.write(0, Payload::BodyMass { mass: Weight::in_kg(BODY) });
         let trained = self.scenario.trained;
-        self.write(1, Payload::Screening { conditions: Vec::new(), baselines: Vec::new(), trained });
+        self.write(1, Payload::screened(Vec::new(), Vec::new(), trained));
         let mut day = 0;
         let mut nth = 0;
         while first + Duration::days(day) < last {

@@ -114,7 +114,7 @@ impl Floor<'_> {
         let today = self.now.date_naive();
         let Some(place) = self.catalogue.place(&plan.variant) else { return };
         let bench = self.ledger.bench(self.programme, today, Some(run));
-        let kit = bench.ground.loads(place.variant);
+        let kit = bench.ground.loads(&place);
         let mut open: Vec<usize> =
             bench.ground.open(place.ladder, slot.levels).iter().map(|p| p.level).collect();
         open.dedup();

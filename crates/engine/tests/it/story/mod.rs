@@ -131,17 +131,27 @@ impl Story {
 
     pub fn weeks_pregnant(&mut self, weeks: i64) -> &mut Self {
         let due = self.today() + Duration::days(280 - weeks * 7);
-        self.says(Payload::StageChanged { stage: Stage::Pregnant { due: Some(due), last_period: None } })
+        self.says(Payload::StageChanged { stage: Stage::pregnant(Some(due), None) })
     }
 
     pub fn pregnant_undated(&mut self) -> &mut Self {
-        self.says(Payload::StageChanged { stage: Stage::Pregnant { due: None, last_period: None } })
+        self.says(Payload::StageChanged { stage: Stage::pregnant(None, None) })
     }
 
     /// A birth so many weeks ago.
     pub fn birth_weeks_ago(&mut self, weeks: i64, mode: BirthMode) -> &mut Self {
         let birth = self.today() - Duration::days(weeks * 7);
-        self.says(Payload::StageChanged { stage: Stage::Postpartum { birth, mode, severe_tear: false } })
+        self.says(Payload::StageChanged {
+            stage: Stage::Postpartum { birth, mode, severe_tear: Some(false) },
+        })
+    }
+
+    /// Both say that training is taken up again after a birth or a loss.
+    pub fn taken_up(&mut self) -> &mut Self {
+        for by in [Voice::Client, Voice::Coach] {
+            self.says(Payload::TakenUp { by, note: String::new() });
+        }
+        self
     }
 
     pub fn owns(&mut self, kit: Kit) -> &mut Self {
@@ -149,14 +159,9 @@ impl Story {
     }
 
     pub fn screened(&mut self, conditions: &[&str], usual: &[(&str, SymptomAmount)]) -> &mut Self {
-        self.says(Payload::Screening {
-            conditions: conditions.iter().map(|c| (*c).into()).collect(),
-            baselines: usual
-                .iter()
-                .map(|(kind, amount)| Baseline { kind: (*kind).into(), amount: *amount })
-                .collect(),
-            trained: false,
-        })
+        let baselines = usual.iter().map(|(kind, amount)| Baseline { kind: (*kind).into(), amount: *amount });
+        let conditions = conditions.iter().map(|c| (*c).into()).collect();
+        self.says(Payload::screened(conditions, baselines.collect(), false))
     }
 
     pub fn programme(&mut self, slots: Vec<Slot>, rounds: u8) -> &mut Self {
@@ -180,7 +185,7 @@ impl Story {
 
     pub fn cleared(&mut self) -> &mut Self {
         let on = self.today();
-        self.says(Payload::Clearance { who: "midwife".into(), on, said: "may train".into() })
+        self.says(Payload::cleared("midwife", on, "may train"))
     }
 
     /// The coach answers the hold that waits.

@@ -23,7 +23,7 @@ fn a_clearance_from_before_the_sign_clears_nothing() {
     let mut s = client();
     let old = s.today();
     s.days(3).trains().marks("squat", symptom("chest-pain", None)).ends().days(1);
-    s.says(Payload::Clearance { who: "clinic".into(), on: old, said: "an old letter".into() });
+    s.says(Payload::cleared("clinic", old, "an old letter"));
     assert!(s.is_closed());
     s.cleared();
     assert!(!s.is_closed());

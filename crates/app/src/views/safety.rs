@@ -1,0 +1,299 @@
+//! What is known of a client's safety: stage, screening, clearances, what is ruled out and why. The same for both roles.
+
+use super::coach::RestrictionView;
+use chrono::{DateTime, FixedOffset, NaiveDate};
+use newel_engine::ground::RuledOut;
+use newel_engine::ids::{ConditionId, PersonId, RecordId, RuleId, SymptomId};
+use newel_engine::reason::Reason;
+use newel_engine::record::{Baseline, ClearedThing, Voice};
+use newel_engine::rules::{Asks, ConditionGroup, Scope, Urgency};
+use newel_engine::screening::ScreenDue;
+use newel_engine::stage::{DatedBy, Disagreement, Stage, StageOn, Told};
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// A client's safety page.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct SafetyView {
+    /// Whose.
+    pub person: PersonId,
+    /// Her name.
+    pub name: String,
+    /// Today.
+    pub today: NaiveDate,
+    /// Stage today.
+    pub stage: Option<StageOn>,
+    /// Stage as it holds.
+    pub recorded: Option<Stage>,
+    /// The due date, if she is pregnant and dated.
+    pub due: Option<DueView>,
+    /// Where what was told and what was reckoned are far apart.
+    pub disagreement: Option<Disagreement>,
+    /// Stages that stand beside the one that holds.
+    pub aside: Vec<StageAsideView>,
+    /// The stage recorded last on this device, if it still can be taken back: within a day.
+    pub own_stage: Option<RecordId>,
+    /// The plan rests after a birth or a loss.
+    pub rest: Option<PlanRestView>,
+    /// Why nothing is trained; empty if training is open.
+    pub closed: Vec<Reason>,
+    /// What a clearance can speak of now.
+    pub open: Vec<OpenThing>,
+    /// Clearances, the newest first.
+    pub clearances: Vec<ClearanceView>,
+    /// Red flags and holds, the newest first.
+    pub signs: Vec<SignView>,
+    /// Conditions that count, of all intakes that stand.
+    pub conditions: Vec<ConditionView>,
+    /// Usual symptoms that count.
+    pub baselines: Vec<Baseline>,
+    /// True for somebody who has trained with weights before.
+    pub trained: bool,
+    /// The intakes that stand, the client's and the coach's.
+    pub intakes: Vec<IntakeView>,
+    /// What is ruled out today, with what rules it out.
+    pub ruled_out: Vec<RuledOutView>,
+    /// Restrictions that the coach set and that hold.
+    pub restrictions: Vec<RestrictionView>,
+    /// Effort that her stage asks for.
+    pub effort: Option<StageEffortView>,
+    /// Screenings that are due, the latest set point first.
+    pub screen_due: Vec<ScreenDue>,
+    /// What was loosened, with its note, the newest first.
+    pub loosened: Vec<LoosenedView>,
+    /// Conditions that are asked for at her stage.
+    pub choices: Vec<ConditionChoice>,
+    /// Symptom kinds that can be usual.
+    pub baseline_kinds: Vec<SymptomId>,
+}
+
+/// A due date with what it rests on.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct DueView {
+    /// The date.
+    pub on: NaiveDate,
+    /// What it rests on.
+    pub by: DatedBy,
+    /// Who gave it, if a clinician did.
+    pub told: Option<Told>,
+}
+
+/// A stage that stands beside the one that holds.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct StageAsideView {
+    /// Its record.
+    pub record: RecordId,
+    /// When it was written.
+    pub day: NaiveDate,
+    /// What it says.
+    pub stage: Stage,
+    /// True if this device wrote it.
+    pub own: bool,
+}
+
+/// The plan rests.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct PlanRestView {
+    /// Day of the birth or the loss.
+    pub day: NaiveDate,
+    /// True after a loss.
+    pub after_loss: bool,
+    /// The client has said that it goes on.
+    pub client: bool,
+    /// The coach has said that it goes on.
+    pub coach: bool,
+}
+
+/// Something that a clearance can speak of.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct OpenThing {
+    /// What goes into the clearance.
+    pub thing: ClearedThing,
+    /// `birth`, `birth-unsaid`, `condition`, `red` or `hold`.
+    pub slug: String,
+    /// The condition, if it is one.
+    pub condition: Option<ConditionId>,
+    /// The symptom, if it is a sign.
+    pub symptom: Option<SymptomId>,
+    /// The day of a sign.
+    pub day: Option<NaiveDate>,
+    /// What training waits for.
+    pub asks: Asks,
+    /// The last day of a clearance that has run out.
+    pub ran_out: Option<NaiveDate>,
+}
+
+/// A clearance.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct ClearanceView {
+    /// Its record.
+    pub record: RecordId,
+    /// Who.
+    pub who: String,
+    /// When.
+    pub on: NaiveDate,
+    /// What was said.
+    pub said: String,
+    /// What it speaks of, in the words of [`OpenThing`]; empty if of all that waited.
+    pub speaks_of: Vec<ClearedThing>,
+    /// Symptoms of the signs that it speaks of.
+    pub symptoms: Vec<SymptomId>,
+    /// Its last day.
+    pub until: Option<NaiveDate>,
+    /// True if it holds today.
+    pub holds: bool,
+    /// True if this device wrote it.
+    pub own: bool,
+}
+
+/// A clearance as it is filled in.
+#[derive(Clone, Debug, Deserialize, TS)]
+#[ts(export)]
+pub struct ClearanceForm {
+    /// Who gave it.
+    pub who: String,
+    /// When.
+    pub on: NaiveDate,
+    /// What was said.
+    pub said: String,
+    /// What it speaks of; at least one thing.
+    pub speaks_of: Vec<ClearedThing>,
+    /// Its last day.
+    pub until: Option<NaiveDate>,
+}
+
+/// A red flag or a hold.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct SignView {
+    /// Its record.
+    pub record: RecordId,
+    /// When it was said.
+    pub at: DateTime<FixedOffset>,
+    /// The symptom.
+    pub symptom: SymptomId,
+    /// How urgent, for a red flag.
+    pub urgency: Option<Urgency>,
+    /// What it rests.
+    pub scope: Scope,
+    /// True while it waits.
+    pub waits: bool,
+}
+
+/// A condition that counts.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct ConditionView {
+    /// Which.
+    pub condition: ConditionId,
+    /// Who named it.
+    pub by: Vec<Voice>,
+    /// What it asks for at her stage.
+    pub asks: Asks,
+    /// True if there is something to mind at each session (`condition-<id>.care`).
+    pub source: String,
+}
+
+/// An intake that stands.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct IntakeView {
+    /// Its record.
+    pub record: RecordId,
+    /// Its day.
+    pub day: NaiveDate,
+    /// Who filled it in.
+    pub by: Voice,
+    /// Conditions.
+    pub conditions: Vec<ConditionId>,
+    /// Usual symptoms.
+    pub baselines: Vec<Baseline>,
+    /// Trained before.
+    pub trained: bool,
+    /// In words.
+    pub note: Option<String>,
+}
+
+/// An intake as it is filled in.
+#[derive(Clone, Debug, Default, Deserialize, TS)]
+#[ts(export)]
+pub struct IntakeForm {
+    /// Conditions.
+    pub conditions: Vec<ConditionId>,
+    /// Usual symptoms.
+    pub baselines: Vec<Baseline>,
+    /// Trained before.
+    pub trained: bool,
+    /// What else there is to know.
+    pub note: Option<String>,
+    /// Intakes of the client's that were talked over; from the coach alone.
+    #[serde(default)]
+    pub instead_of: Vec<RecordId>,
+}
+
+/// Something that is ruled out, with its source.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct RuledOutView {
+    /// What, and by what.
+    #[serde(flatten)]
+    pub out: RuledOut,
+    /// Where the rule comes from.
+    pub source: String,
+}
+
+/// Effort that a stage asks for.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct StageEffortView {
+    /// The rule.
+    pub rule: RuleId,
+    /// Least to aim at.
+    pub target: f64,
+    /// Never below.
+    pub floor: f64,
+    /// Most sets.
+    pub most_sets: Option<u8>,
+    /// Breathing alone.
+    pub breathing_only: bool,
+    /// False when nothing is held.
+    pub load_allowed: bool,
+    /// Where it comes from.
+    pub source: String,
+}
+
+/// Something that was loosened.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct LoosenedView {
+    /// Its record.
+    pub record: RecordId,
+    /// When.
+    pub at: DateTime<FixedOffset>,
+    /// `rule` or `intake`.
+    pub what: String,
+    /// The rule, if it was one.
+    pub rule: Option<String>,
+    /// Why.
+    pub note: String,
+    /// True if it holds today.
+    pub in_force: bool,
+}
+
+/// A condition on the screening form.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct ConditionChoice {
+    /// Which.
+    pub condition: ConditionId,
+    /// Where it stands.
+    pub group: ConditionGroup,
+    /// What it asks for at her stage.
+    pub asks: Asks,
+}
