@@ -14,6 +14,8 @@ ready-minutes = about { $minutes } minutes
 ready-last = Last session: { $day }
 ready-kit-unknown = Your kit is not written down yet, so loads are only guessed.
 ready-to-kit = Write down my kit
+ready-about-unknown = Nothing is written down yet of how you are: stage, health, what to leave out. A few taps, once.
+ready-to-about = Write it down
 ready-begin = On to check-in
 block-line = { $form }, { $rounds ->
     [one] 1 round
@@ -48,7 +50,7 @@ check-in-missing-readiness = First say how you are today.
 check-in-missing-since = Say whether there was anything since last time.
 check-in-missing-which = Choose what there was, and keep it.
 check-in-start = Start
-caution = Newel is not a medical device: your midwife, doctor or physiotherapist has the last word. You should be able to talk while you train. Keep water within reach.
+caution = Newel is not a medical device: your midwife, doctor or physiotherapist has the last word. You should be able to talk while you train. Keep water within reach, and leave it on a hot day.
 
 ## Forms of a block
 
@@ -215,7 +217,8 @@ stop-emergency = Emergency number
 stop-clinic = Midwife, doctor or clinic
 stop-numbers-edit = Change the numbers
 stop-next = And then
-stop-next-red = Training opens again once your midwife or doctor has cleared you and your coach has written it down. What you did today is kept.
+stop-next-red = Training opens again once your midwife or doctor has cleared you and you or your coach have written it down. What you did is kept.
+stop-next-clearance = Training opens once your midwife, doctor or clinic has said yes and you or your coach have written it down.
 stop-next-hold = Training opens again once your coach has answered, or your midwife or doctor through your coach. What you did is kept.
 stop-not-medical = Newel does not diagnose. If you are worried, call, whatever stands here.
 stop-read = I have read this: end the session

@@ -80,6 +80,7 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
         of: u8::try_from(plan.programme.sessions.len()).unwrap_or(u8::MAX),
         programme: plan.programme.title.clone(),
         minutes: flow::minutes(&fresh, next),
+        about_unknown: known.history().intakes.is_empty(),
         blocks: next
             .blocks
             .iter()

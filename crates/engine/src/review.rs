@@ -156,6 +156,23 @@ fn symptoms(bench: &Bench<'_>, found: &mut Vec<Finding>) {
     let mut seen: BTreeMap<(String, String), (usize, NaiveDate)> = BTreeMap::new();
     for run in recent(bench, "recent_days") {
         let Some(effects) = bench.state.effects.get(&run.id) else { continue };
+        // What was said at check-in belongs to no ladder; a hold or a red flag of it is told above.
+        if let Some(check_in) = &run.check_in {
+            if let Some(verdict) = effects.verdicts.get(&check_in.record)
+                && (Class::Cue..Class::Red).contains(&verdict.class)
+            {
+                let entry = seen.entry((verdict.kind.to_string(), String::new())).or_insert((0, run.day));
+                entry.0 += 1;
+                entry.1 = run.day;
+            }
+            for words in check_in.symptoms.iter().filter_map(|s| s.what.words.as_ref()) {
+                found.push(
+                    finding("own-words", Urge::Attention)
+                        .with("words", Fact::Words(words.clone()))
+                        .with("day", Fact::Day(run.day)),
+                );
+            }
+        }
         for mark in &run.marks {
             let Some(verdict) = effects.verdicts.get(&mark.record) else { continue };
             if verdict.class >= Class::Cue && verdict.class != Class::Red {

@@ -29,6 +29,10 @@ programme: string,
  */
 minutes: number, 
 /**
+ * True while neither a stage nor an intake has been recorded.
+ */
+about_unknown: boolean, 
+/**
  * What is proposed, slot by slot.
  */
 slots: Array<Proposal>, 

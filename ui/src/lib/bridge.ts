@@ -4,6 +4,7 @@ import { invoke } from '@tauri-apps/api/core';
 import type {
   AppView,
   ChosenFile,
+  ClearanceForm,
   ClientForm,
   ClientView,
   CorrectionForm,
@@ -11,6 +12,7 @@ import type {
   ErrorView,
   FinishForm,
   HoldAnswer,
+  IntakeForm,
   Kit,
   KitView,
   Load,
@@ -23,8 +25,10 @@ import type {
   RestrictionKind,
   Role,
   RosterView,
+  SafetyView,
   SendView,
   SetForm,
+  Stage,
   Symptom,
   TakeInView,
   TrainView,
@@ -84,6 +88,20 @@ export const chooseSavePath = (suggested: string): Promise<string | null> =>
   invoke('choose_save_path', { suggested });
 export const takeIn = (files: ChosenFile[]): Promise<TakeInView> => invoke('take_in', { files });
 
+// --- safety: of a client, or of whoever is open (person null) ---
+
+export const safetyView = (person: string | null): Promise<SafetyView> => invoke('safety_view', { person });
+export const stageRecord = (person: string | null, stage: Stage): Promise<SafetyView> =>
+  invoke('stage_record', { person, stage });
+export const stageTakeBack = (person: string | null, record: string): Promise<SafetyView> =>
+  invoke('stage_take_back', { person, record });
+export const takeUp = (person: string | null, note: string): Promise<SafetyView> =>
+  invoke('take_up', { person, note });
+export const clearanceRecord = (person: string | null, form: ClearanceForm): Promise<SafetyView> =>
+  invoke('clearance_record', { person, form });
+export const intakeRecord = (person: string | null, form: IntakeForm): Promise<SafetyView> =>
+  invoke('intake_record', { person, form });
+
 // --- the coach ---
 
 export const rosterView = (): Promise<RosterView> => invoke('roster_view');
@@ -96,8 +114,6 @@ export const restrictionAdd = (
   until: string | null,
   note: string,
 ): Promise<RosterView> => invoke('restriction_add', { person, what, until, note });
-export const clearanceAdd = (person: string, who: string, on: string, said: string): Promise<RosterView> =>
-  invoke('clearance_add', { person, who, on, said });
 export const recordWithdrawFor = (person: string, record: string): Promise<ClientView> =>
   invoke('record_withdraw_for', { person, record });
 export const programmeGive = (person: string, programme: string): Promise<RosterView> =>

@@ -100,6 +100,8 @@ pub struct ReadyView {
     pub programme: String,
     /// Estimated minutes.
     pub minutes: u16,
+    /// True while neither a stage nor an intake has been recorded.
+    pub about_unknown: bool,
     /// What is proposed, slot by slot.
     pub slots: Vec<Proposal>,
     /// Blocks, for an overview.

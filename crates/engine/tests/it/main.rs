@@ -22,6 +22,7 @@ mod settings;
 mod settings_properties;
 mod stages;
 mod story;
+mod symptom_matrix;
 mod symptom_table;
 mod symptoms;
 mod trace;

@@ -112,6 +112,41 @@ const EVERY_AMOUNT: [Option<A>; 8] = [
     Some(A::Pain(10)),
 ];
 
+/// The kinds of the list.
+pub fn kinds() -> Vec<&'static str> {
+    let red = RED.iter().map(|r| r.0);
+    red.chain(OTHERS.iter().map(|r| r.0)).chain(BY_NUMBER.iter().map(|r| r.0)).collect()
+}
+
+/// What the list says of a kind at a pain number (5 where it is left out): class and scope of a hold.
+pub fn listed(kind: &str, pain: u8, next_morning: bool) -> (C, S) {
+    if next_morning && let Some((_, class)) = NEXT_MORNING.iter().find(|(k, _)| *k == kind) {
+        return (*class, S::Ladder);
+    }
+    if RED.iter().any(|r| r.0 == kind) {
+        return (C::Red, S::All);
+    }
+    if let Some((_, _, class, scope)) = OTHERS.iter().find(|r| r.0 == kind) {
+        return (*class, *scope);
+    }
+    let (_, by) = BY_NUMBER.iter().find(|r| r.0 == kind).unwrap();
+    (
+        by[if pain <= 2 {
+            0
+        } else if pain <= 5 {
+            1
+        } else {
+            2
+        }],
+        S::Ladder,
+    )
+}
+
+/// True for a kind whose class goes by a pain number.
+pub fn is_counted(kind: &str) -> bool {
+    BY_NUMBER.iter().any(|r| r.0 == kind)
+}
+
 fn pack() -> RulePack {
     RulePack::built_in().unwrap()
 }

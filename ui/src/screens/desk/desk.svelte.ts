@@ -108,15 +108,17 @@ export class DeskState {
     return this.change('override', (p) => bridge.overrideWrite(p, form), say('desk-override-kept'));
   }
 
-  clear(who: string, on: string, said: string): Promise<boolean> {
-    return this.change(
-      'clearance',
-      async (p) => {
-        await bridge.clearanceAdd(p, who.trim(), on, said.trim());
-        return bridge.clientView(p);
-      },
-      say('roster-clear-said-done'),
-    );
+  /** The safety page of the client has changed something. */
+  async refresh(): Promise<void> {
+    const person = this.person;
+    if (person === null) return;
+    await this.doing.run('refresh', async () => {
+      const client = await bridge.clientView(person);
+      this.view = await bridge.deskView();
+      // What is set now is not in a file written before.
+      this.written = null;
+      if (this.person === person) this.take(client);
+    });
   }
 
   takeBack(record: string): Promise<boolean> {

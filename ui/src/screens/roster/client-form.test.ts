@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { RosterEntry } from '$lib/types';
-import { amountKey, amountOf, ClientDraft } from './client-form.svelte';
+import type { IntakeView, RosterEntry } from '$lib/types';
+import { amountKey, amountOf, IntakeDraft } from '../safety/intake-draft.svelte';
+import { ClientDraft } from './client-form.svelte';
 
 const entry = (over: Partial<RosterEntry>): RosterEntry => ({
   person: '0195',
@@ -11,8 +12,9 @@ const entry = (over: Partial<RosterEntry>): RosterEntry => ({
   baselines: [],
   trained: false,
   restrictions: [],
-  clearance: null,
   clearance_waits: false,
+  cleared: null,
+  own_intake: null,
   programme: null,
   last_session: null,
   records: 0,
@@ -20,71 +22,87 @@ const entry = (over: Partial<RosterEntry>): RosterEntry => ({
   ...over,
 });
 
+const pregnant = { stage: 'pregnant', due: null, told: null, last_period: null, conceived: null } as const;
+
 describe('the client form', () => {
   it('says what is missing before it is sent', () => {
     const draft = new ClientDraft();
     expect(draft.lacks).toEqual(['name']);
     draft.name = '  Client 40 ';
-    draft.stage = 'due';
+    draft.stage.choice = 'due';
     expect(draft.lacks, 'a due date is asked for').toEqual(['date']);
     expect(draft.toForm()).toBeNull();
-    draft.date = '2026-09-01';
-    expect(draft.toForm()).toMatchObject({
-      name: 'Client 40',
-      stage: { stage: 'pregnant', due: '2026-09-01', last_period: null },
-    });
-  });
-
-  it('keeps the two ways to a gestational age apart', () => {
-    const draft = new ClientDraft();
-    draft.name = 'A';
-    draft.stage = 'period';
-    draft.date = '2026-01-05';
-    expect(draft.toForm()?.stage).toEqual({ stage: 'pregnant', due: null, last_period: '2026-01-05' });
+    draft.stage.date = '2026-09-01';
+    expect(draft.toForm()).toMatchObject({ name: 'Client 40', stage: { ...pregnant, due: '2026-09-01' } });
   });
 
   it('asks for no date where none belongs', () => {
     const draft = new ClientDraft();
     draft.name = 'A';
-    draft.date = '2026-01-05';
-    draft.stage = 'neither';
+    draft.stage.date = '2026-01-05';
+    draft.stage.choice = 'neither';
     expect(draft.toForm()?.stage).toEqual({ stage: 'neither' });
-    draft.stage = 'unsaid';
+    draft.stage.choice = 'unsaid';
     expect(draft.toForm()?.stage).toBeNull();
   });
 
-  it.each<RosterEntry['stage_recorded']>([
-    { stage: 'pregnant', due: '2026-06-01', last_period: null },
-    { stage: 'pregnant', due: null, last_period: '2025-11-01' },
-    { stage: 'postpartum', birth: '2026-01-10', mode: 'caesarean', severe_tear: false },
-    { stage: 'after_loss', on: '2026-02-01' },
-    { stage: 'neither' },
-    null,
-  ])('gives back unchanged what it took: %j', (stage_recorded) => {
-    const draft = new ClientDraft(
-      entry({
-        stage_recorded,
-        conditions: ['prolapse'],
-        baselines: [{ kind: 'heaviness', amount: { form: 'little' } }],
-        trained: true,
-      }),
-    );
+  it.each<{ recorded: RosterEntry['stage_recorded'] }>([
+    { recorded: { ...pregnant, due: '2026-06-01', told: { who: 'midwife', on: '2026-01-02' } } },
+    { recorded: { ...pregnant, last_period: '2025-11-01' } },
+    { recorded: { ...pregnant, due: '2026-06-01', last_period: '2025-09-01' } },
+    { recorded: { ...pregnant, conceived: { by: 'transfer', on: '2025-11-14', embryo: 'day3' } } },
+    { recorded: { stage: 'postpartum', birth: '2026-01-10', mode: 'caesarean', severe_tear: false } },
+    { recorded: { stage: 'postpartum', birth: '2026-01-10', mode: 'unsaid', severe_tear: null } },
+    { recorded: { stage: 'after_loss', on: '2026-02-01' } },
+    { recorded: { stage: 'neither' } },
+    { recorded: null },
+  ])('gives back unchanged what it took: $recorded', ({ recorded }) => {
+    const given = {
+      conditions: ['prolapse'],
+      baselines: [{ kind: 'heaviness', amount: { form: 'little' as const } }],
+      trained: true,
+    };
+    const draft = new ClientDraft(entry({ stage_recorded: recorded, ...given }));
     expect(draft.toForm()).toEqual({
       name: 'Client 04',
-      stage: stage_recorded,
-      conditions: ['prolapse'],
-      baselines: [{ kind: 'heaviness', amount: { form: 'little' } }],
-      trained: true,
+      stage: recorded,
+      intake: { ...given, note: null, instead_of: [] },
     });
   });
 
+  it('keeps what dated a pregnancy beside a date that a clinician gave', () => {
+    const draft = new ClientDraft(entry({ stage_recorded: { ...pregnant, last_period: '2025-11-01' } }));
+    draft.stage.choice = 'due';
+    draft.stage.date = '2026-08-20';
+    expect(draft.toForm()?.stage).toEqual({ ...pregnant, due: '2026-08-20', last_period: '2025-11-01' });
+  });
+
   it('holds one amount for each usual symptom', () => {
-    const draft = new ClientDraft(entry({}));
+    const draft = new IntakeDraft({ conditions: [], baselines: [], trained: false });
     draft.setBaseline('girdle-pain', 'pain-2');
     draft.setBaseline('girdle-pain', 'pain-3');
     expect(draft.baselines).toEqual([{ kind: 'girdle-pain', amount: { form: 'pain', value: 3 } }]);
     draft.removeBaseline('girdle-pain');
     expect(draft.baselines).toEqual([]);
+  });
+
+  it('sets hers aside with a note alone', () => {
+    const hers: IntakeView = {
+      record: 'i2',
+      day: '2026-11-01',
+      by: 'client',
+      conditions: ['fracture'],
+      baselines: [],
+      trained: false,
+      note: null,
+    };
+    const draft = new IntakeDraft({ conditions: [], baselines: [], trained: true }, hers);
+    expect(draft.toForm().instead_of).toEqual([]);
+    draft.over = true;
+    expect(draft.lacksNote).toBe(true);
+    draft.note = 'Healed, she meant an old one';
+    expect(draft.lacksNote).toBe(false);
+    expect(draft.toForm()).toMatchObject({ instead_of: ['i2'], note: 'Healed, she meant an old one' });
   });
 
   it('turns an amount into a key and back', () => {

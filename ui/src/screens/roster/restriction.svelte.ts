@@ -1,10 +1,19 @@
 // A restriction as the coach fills it in, and how a restriction is said.
 import type { Caution, LadderChoice, Position, RestrictionKind } from '$lib/types';
-import { ladderName, say, variantName } from '$lib/words';
+import { ladderName, say, variantName, weightWords } from '$lib/words';
 
 export type Rules = RestrictionKind['rules_out'];
 
-export const RULES: readonly Rules[] = ['position', 'caution', 'variant', 'level_above', 'all_load'];
+export const RULES: readonly Rules[] = [
+  'position',
+  'caution',
+  'variant',
+  'level_above',
+  'all_load',
+  'load_above',
+  'reserve_below',
+  'breath_holding',
+];
 export const POSITIONS: readonly Position[] = [
   'supine',
   'prone',
@@ -26,6 +35,12 @@ export class RestrictionDraft {
   variant = $state('');
   /** The highest level that stays open, 0 for the easiest. */
   level = $state(0);
+  /** The most that may be held, in `unit`; on one ladder, or on all if that is empty. */
+  most = $state<number | null>(null);
+  unit = $state<'kg' | 'lb'>('kg');
+  onLadder = $state('');
+  /** The fewest left in reserve. */
+  least = $state<number | null>(4);
   until = $state('');
   note = $state('');
   readonly ladders: readonly LadderChoice[];
@@ -58,6 +73,20 @@ export class RestrictionDraft {
         return this.ladder ? { rules_out: 'level_above', ladder: this.ladder, level: this.level } : null;
       case 'all_load':
         return { rules_out: 'all_load' };
+      case 'load_above':
+        return this.most !== null && this.most > 0
+          ? {
+              rules_out: 'load_above',
+              most: { value: this.most, unit: this.unit },
+              ladder: this.onLadder || null,
+            }
+          : null;
+      case 'reserve_below':
+        return this.least !== null && this.least >= 1 && this.least <= 10
+          ? { rules_out: 'reserve_below', reps: Math.round(this.least) }
+          : null;
+      case 'breath_holding':
+        return { rules_out: 'breath_holding' };
     }
   }
 }
@@ -74,5 +103,15 @@ export function restrictionWords(kind: RestrictionKind): string {
       return say('roster-rule-level_above', { what: ladderName(kind.ladder), step: kind.level + 1 });
     case 'all_load':
       return say('roster-rule-all_load');
+    case 'load_above': {
+      const load = weightWords(kind.most);
+      return kind.ladder
+        ? say('roster-rule-load_above-on', { what: ladderName(kind.ladder), load })
+        : say('roster-rule-load_above', { load });
+    }
+    case 'reserve_below':
+      return say('roster-rule-reserve_below', { reps: kind.reps });
+    case 'breath_holding':
+      return say('roster-rule-breath_holding');
   }
 }

@@ -11,6 +11,7 @@ describe('a restriction', () => {
     const draft = new RestrictionDraft(LADDERS);
     const kinds = RULES.map((rules) => {
       draft.rules = rules;
+      draft.most = 5;
       return draft.toKind();
     });
     expect(kinds).toEqual([
@@ -19,6 +20,9 @@ describe('a restriction', () => {
       { rules_out: 'variant', variant: 'squat-high-chair' },
       { rules_out: 'level_above', ladder: 'squat', level: 0 },
       { rules_out: 'all_load' },
+      { rules_out: 'load_above', most: { value: 5, unit: 'kg' }, ladder: null },
+      { rules_out: 'reserve_below', reps: 4 },
+      { rules_out: 'breath_holding' },
     ]);
   });
 

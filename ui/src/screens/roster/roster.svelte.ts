@@ -7,7 +7,7 @@ import { say } from '$lib/words';
 /** What a dialog is open for; `person` null adds a client. */
 export type Asking =
   | { what: 'client'; client: RosterEntry | null }
-  | { what: 'restriction' | 'clearance' | 'programme'; client: RosterEntry };
+  | { what: 'restriction' | 'safety' | 'programme'; client: RosterEntry };
 
 export class RosterState {
   view = $state.raw<RosterView | null>(null);
@@ -44,14 +44,6 @@ export class RosterState {
       'restriction',
       () => bridge.restrictionAdd(client.person, what, until || null, note.trim()),
       say('roster-restricted'),
-    );
-  }
-
-  clear(client: RosterEntry, who: string, on: string, said: string): Promise<void> {
-    return this.change(
-      'clearance',
-      () => bridge.clearanceAdd(client.person, who.trim(), on, said.trim()),
-      say('roster-clear-said-done'),
     );
   }
 

@@ -1,0 +1,53 @@
+// How what stands on the safety page is said.
+import type { ClearanceView, ClearedThing, OpenThing, RuledOutView, ScreenDue, Stage } from '$lib/types';
+import { conditionName, dayWords, say, symptomName } from '$lib/words';
+import { choiceOf } from './stage-draft.svelte';
+
+export function openWords(thing: OpenThing): string {
+  return say(`open-${thing.slug}`, {
+    condition: thing.condition ? conditionName(thing.condition) : '',
+    symptom: thing.symptom ? symptomName(thing.symptom) : '',
+    day: thing.day ? dayWords(thing.day) : '',
+  });
+}
+
+/** A stage in the words of the choice that records it. */
+export const recordedWords = (stage: Stage): string => {
+  const words = say(`stage-choice-${choiceOf(stage)}`);
+  const day = stage.stage === 'postpartum' ? stage.birth : stage.stage === 'after_loss' ? stage.on : null;
+  return day ? `${words}, ${dayWords(day)}` : words;
+};
+
+export function outByWords(out: RuledOutView): string {
+  const by = out.by;
+  switch (by.by) {
+    case 'stage':
+      return say('out-by-stage');
+    case 'symptom':
+      return say('out-by-symptom', { symptom: symptomName(by.symptom) });
+    case 'condition':
+      return say('out-by-condition', { condition: conditionName(by.condition) });
+    case 'coach': {
+      const note = say('out-by-coach', { note: by.note });
+      return by.until ? `${note} · ${say('out-until', { day: dayWords(by.until) })}` : note;
+    }
+  }
+}
+
+export function dueWords(due: ScreenDue): string {
+  if (!due.since) return say('screen-never');
+  const number = 'number' in due.why ? due.why.number : 0;
+  return say('screen-due', { day: dayWords(due.since), why: due.why.why, number });
+}
+
+export function speaksWords(clearance: ClearanceView): string {
+  if (clearance.speaks_of.length === 0) return say('clearance-of-all');
+  const one = (thing: ClearedThing): string[] =>
+    thing.of === 'birth'
+      ? [say('clearance-of-birth')]
+      : thing.of === 'condition'
+        ? [conditionName(thing.condition)]
+        : [];
+  const what = [...clearance.speaks_of.flatMap(one), ...clearance.symptoms.map(symptomName)];
+  return say('clearance-of', { what: what.join(', ') });
+}
