@@ -196,7 +196,10 @@ async fn a_red_flag_in_mid_set_at_30_weeks() -> Result<()> {
     // Nothing is ticked for her, and nothing opens without a tick.
     two.window.click(&id("stop-cleared")).await?;
     two.window.find(&id("clearance-form")).await?;
-    assert_eq!(two.window.run("return document.querySelectorAll('input:checked').length;", Vec::new()).await?, 0);
+    assert_eq!(
+        two.window.run("return document.querySelectorAll('input:checked').length;", Vec::new()).await?,
+        0
+    );
     two.window.click(&id("clear-keep")).await?;
     assert_eq!(two.state().await?["state"], "closed");
     two.shows("red-cleared-form").await?;
@@ -230,7 +233,10 @@ async fn seven_weeks_after_a_caesarean_asking_to_progress() -> Result<()> {
     assert!(!rests(&after).contains(&"squat".to_owned()), "open: {after}");
     let squat = after["slots"].as_array().into_iter().flatten().find(|s| s["ladder"] == "squat").cloned();
     let squat = squat.context("a squat")?;
-    assert!(squat["outcome"]["reserve"].as_f64().unwrap_or(0.0) >= 4.0, "week 7 keeps much in reserve: {squat}");
+    assert!(
+        squat["outcome"]["reserve"].as_f64().unwrap_or(0.0) >= 4.0,
+        "week 7 keeps much in reserve: {squat}"
+    );
     two.window.close().await
 }
 
@@ -284,7 +290,8 @@ async fn a_birth_is_recorded_in_one_step_and_an_old_plan_does_not_undo_it() -> R
     two.window.click(&id("take-up")).await?;
     job::until_card(&two.window, "ready").await?;
     let ready = two.state().await?;
-    let rests = ready["slots"].as_array().into_iter().flatten().filter(|s| s["outcome"]["do"] == "rest").count();
+    let rests =
+        ready["slots"].as_array().into_iter().flatten().filter(|s| s["outcome"]["do"] == "rest").count();
     assert!(rests > 0, "in the first days breathing alone");
     ensure!(two.plan.is_file() && two.scratch.path().is_dir());
     two.window.close().await

@@ -159,13 +159,21 @@ impl Bench<'_> {
         // After a symptom, today or before, no option is heavier than what was shown or held.
         let guarded = dropped || shown_after_symptom;
         let cap = Self::heaviest_held(shown, &done, self).filter(|_| guarded);
+        let mut bottom_only = bottom_only;
         let today = |(group, (on, sets)): (&GroupId, &(NaiveDate, u32))| {
             (*on == self.inputs.day).then(|| (group.clone(), *sets))
         };
         let earlier: BTreeMap<GroupId, u32> = self.state.rounds.iter().filter_map(today).collect();
         let base =
             LoadCase { ground: &ground, cap, bottom_only, ..self.case(slot.dose.amount, &effort, &earlier) };
-        if !base.can_keep_to_cap(&place) {
+        if !base.can_keep_to_cap(&place) && cap.is_some_and(|cap| cap.0 <= 0.0) {
+            // Nothing was held. An option of this level without a load, else the lightest of it.
+            let level = u8::try_from(place.level).unwrap_or(u8::MAX);
+            match variant_at(&open, level, ladder_state, None, Some((&base, cap))) {
+                Some(without) => place = without,
+                None => bottom_only = true,
+            }
+        } else if !base.can_keep_to_cap(&place) {
             // Nothing light enough here: the nearest below that has something.
             let light = |l: usize| {
                 let level = u8::try_from(l).ok()?;
@@ -178,6 +186,7 @@ impl Bench<'_> {
             };
             place = lighter;
         }
+        let base = LoadCase { bottom_only, ..base };
         // "Ten reps with what?" may be answered after the proposal was shown and before the first set.
         let answered = done.is_empty()
             && shown_lightest
@@ -296,7 +305,8 @@ impl Bench<'_> {
             .filter_map(|e| external(&e.set.variant, &e.set.load))
             .chain(external(&shown.variant, &shown.load))
             .max_by(f64::total_cmp)
-            .filter(|kg| *kg > 0.0)
+            // Help is none of it: the step bound keeps it as it was.
+            .filter(|kg| *kg >= 0.0)
             .map(Kg)
     }
 

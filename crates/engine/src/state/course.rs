@@ -54,10 +54,7 @@ impl State {
         let Some(entry) = self.ladders.get_mut(id) else { return false };
         entry.moved = entry.moved.max(Some(at));
         let Some(level) = entry.level else { return false };
-        // What was done earlier on that day was done before it.
-        let before = entry.exposures.last().is_some_and(|e| e.day >= from);
-        let from = if before { from.succ_opt() } else { Some(from) };
-        entry.counts_from = entry.counts_from.max(from);
+        entry.counts_anew(from);
         if let Course::Down { clean, .. } = &mut entry.course {
             *clean = 0;
         }

@@ -191,6 +191,8 @@ impl State {
         };
         entry.course = Course::Lighter { last, then };
         entry.moved = entry.moved.max(Some(at));
+        // Help has no share to take off; no less of it, at any rate.
+        entry.counts_anew(at.date_naive());
     }
 
     fn take_run(

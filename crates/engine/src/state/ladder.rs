@@ -117,6 +117,14 @@ pub struct LadderState {
     pub moved: Option<DateTime<FixedOffset>>,
 }
 
+impl LadderState {
+    /// Loads count anew from a day on. What was done earlier on that day was done before it.
+    pub(super) fn counts_anew(&mut self, from: NaiveDate) {
+        let before = self.exposures.last().is_some_and(|e| e.day >= from);
+        self.counts_from = self.counts_from.max(if before { from.succ_opt() } else { Some(from) });
+    }
+}
+
 impl Default for LadderState {
     fn default() -> Self {
         Self {

@@ -5,7 +5,7 @@ use crate::catalogue::Place;
 use crate::kit::Load;
 use crate::programme::Amount;
 use crate::reason::{Reason, ReasonCode};
-use crate::state::{Exposure, VariantUse};
+use crate::state::{Course, Exposure, VariantUse};
 
 pub(super) struct Bounds {
     pub(super) all: Vec<Load>,
@@ -16,6 +16,8 @@ pub(super) struct Bounds {
     pub(super) fell_short: bool,
     /// The variant has not been done since a symptom on the ladder: nothing of it grows.
     pub(super) after_symptom: bool,
+    /// She is on the way down after a symptom, or restarts lighter.
+    pub(super) way_down: bool,
 }
 
 impl LoadCase<'_> {
@@ -93,7 +95,13 @@ impl LoadCase<'_> {
             nothing_to_take_off,
             fell_short,
             after_symptom: counts_from.is_some_and(|from| last.day < from),
+            way_down: self.way_down(place),
         }
+    }
+
+    /// True on the way down after a symptom, also where nothing was held that a cap could be made of.
+    pub(super) fn way_down(&self, place: &Place<'_>) -> bool {
+        self.state.ladders.get(&place.ladder.id).is_some_and(|l| l.course != Course::Usual)
     }
 
     /// True where no load is looked for, and none tried that is not foreseen.
@@ -103,6 +111,7 @@ impl LoadCase<'_> {
             || bounds.lay_off.is_some()
             || bounds.fell_short
             || bounds.after_symptom
+            || bounds.way_down
     }
 
     /// Exposures running (the latest first) at the top with reserve at target, or one alone with more.

@@ -91,6 +91,7 @@ impl LoadCase<'_> {
             // After a symptom a load is not looked for.
             && self.cap.is_none()
             && !self.bottom_only
+            && !self.way_down(place)
             && self.finding_allowed();
         Some(Pick {
             load,

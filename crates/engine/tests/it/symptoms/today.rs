@@ -156,3 +156,32 @@ fn what_was_done_earlier_on_the_day_was_done_before_the_symptom() {
     assert!(next.level <= more.level && s.external(&next) < usual.external(&more));
     assert!(s.reasons("overhead-press").contains(&R::AfterSymptom));
 }
+
+#[test]
+fn a_restart_lighter_with_the_help_of_bands_gives_no_less_help() {
+    // The morning after was worse than is usual for her: that holds the ladder, and leaves no level.
+    let mut s = Story::new();
+    s.owns(full_kit()).screened(&[], &[("back-pain", A::Pain(2))]);
+    s.programme(vec![slot("vertical-pull", 3, 6, 3)], 2).starts_at("vertical-pull", 2, None);
+    s.trains().does("vertical-pull", 6, plenty());
+    s.marks("vertical-pull", symptom("back-pain", Some(A::Pain(2)))).does("vertical-pull", 6, plenty());
+    s.ends().not_settled(vec![symptom("back-pain", Some(A::Pain(4)))]).days(1);
+    let last = s.with_bench(|b| b.state.ladders[&"vertical-pull".into()].exposures.last().unwrap().clone());
+    let held = s.external_of(&last.variant, &last.load);
+    s.hold_answered(HoldAnswer::RestartLighter);
+    let (next, reasons) = (s.external(&s.next("vertical-pull")), s.reasons("vertical-pull"));
+    assert!(reasons.contains(&R::RestartLighter));
+    assert!(next <= held + 1e-9 && !reasons.contains(&R::LoadUp), "{held} kg, then {next} kg: {reasons:?}");
+}
+
+#[test]
+fn after_a_mark_with_nothing_held_nothing_heavier_than_must_be_is_offered_and_nothing_is_found() {
+    // On one leg with nothing held; the level below has but a dumbbell, and the coach once chose 8 kg for it.
+    let mut s = Story::new();
+    s.owns(dumbbells(&[2.0, 4.0, 6.0, 8.0])).programme(vec![slot("bridge", 8, 12, 3)], 3);
+    s.starts_at("bridge", 3, Some(one(8.0))).session_of("bridge", 10, left(3));
+    s.trains().does("bridge", 10, left(3)).marks("bridge", symptom("heaviness", None));
+    let plan = s.plan("bridge");
+    // Next time, as it should be, the lightest there is: (one(2.0), Work).
+    assert_eq!((plan.load, plan.purpose), (one(2.0), Purpose::Work), "today");
+}
