@@ -3,6 +3,10 @@
 
 #[path = "published/body.rs"]
 mod body;
+#[path = "published/contraindications.rs"]
+mod contraindications;
+#[path = "published/dates.rs"]
+mod dates;
 #[path = "published/week.rs"]
 mod week;
 

@@ -1,56 +1,14 @@
-//! Published values of dates, symptoms, effective load, bands and units.
+//! Published values of symptoms, effective load, bands and units.
 
-use super::{day, rules};
-use chrono::Days;
+use super::rules;
 use newel_engine::catalogue::Catalogue;
 use newel_engine::history::Intake;
 use newel_engine::kit::{Band, Load};
 use newel_engine::record::{Symptom, SymptomAmount};
 use newel_engine::rules::{AmountForm, Class, Family};
-use newel_engine::stage::{Age, due_date, gestational_age, trimester};
 use newel_engine::strength::effective_load;
 use newel_engine::symptom::{Before, judge};
 use newel_engine::units::{KG_PER_LB, Kg, Newtons, STANDARD_GRAVITY, Weight};
-
-// -- dates --------------------------------------------------------------------------------------
-
-#[test]
-fn due_dates_are_280_days_on() {
-    // ACOG Committee Opinion 700, Obstet Gynecol 2017;129:e150 [s]; checks by the calendar [d].
-    for (period, due) in [
-        (day(2026, 1, 1), day(2026, 10, 8)),
-        (day(2022, 5, 7), day(2023, 2, 11)),
-        (day(2027, 5, 25), day(2028, 2, 29)),
-    ] {
-        assert_eq!(due_date(None, Some(period)), Some(due));
-        assert_eq!(gestational_age(due, period), Age { weeks: 0, days: 0 });
-        assert_eq!(gestational_age(due, due), Age { weeks: 40, days: 0 });
-    }
-    let due = day(2026, 10, 8);
-    assert_eq!(gestational_age(due, day(2026, 4, 9)), Age { weeks: 14, days: 0 });
-    assert_eq!(gestational_age(due, day(2026, 7, 16)), Age { weeks: 28, days: 0 });
-    // A transfer of a day-5 embryo + 261, day-3 + 263 [s] is a due date that the clinic gives; it stands as given.
-    let transfer = day(2026, 3, 10);
-    assert_eq!(transfer + Days::new(261), day(2026, 11, 26));
-    assert_eq!(transfer + Days::new(263), day(2026, 11, 28));
-    assert_eq!(due_date(Some(day(2026, 11, 26)), Some(day(2026, 1, 1))), Some(day(2026, 11, 26)));
-}
-
-#[test]
-fn a_due_date_is_a_count_of_days_and_not_of_months() {
-    // Naegele's rule (7 days on, three months back) is another one and not used: for a period of 24 May 2026 it names
-    // 31 February, for one of 20 March 2026 it says 27 December [d].
-    assert_eq!(due_date(None, Some(day(2026, 5, 24))), Some(day(2027, 2, 28)));
-    assert_eq!(due_date(None, Some(day(2026, 3, 20))), Some(day(2026, 12, 25)));
-}
-
-#[test]
-fn trimesters() {
-    // To 13w6d [o]; 14w0d to 27w6d; from 28w0d [m].
-    for (weeks, days, expected) in [(0, 0, 1), (13, 6, 1), (14, 0, 2), (27, 6, 2), (28, 0, 3), (41, 3, 3)] {
-        assert_eq!(trimester(Age { weeks, days }), expected, "{weeks}w{days}d");
-    }
-}
 
 // -- symptoms -----------------------------------------------------------------------------------
 
