@@ -5,9 +5,9 @@
 ## Why she needs a look: training is stopped
 
 desk-red-flag = Stop sign on { $day }: { $symptom }. No clearance yet.
-desk-red-care = Stop sign on { $day }: not known yet whether care was reached.
-desk-clearance-waits = A clearance is asked for and not recorded.
-desk-clearance-over = A clearance ran until { $day }. It is asked for again.
+desk-red-care = Stop sign on { $day }: ask her whether she has been seen.
+desk-clearance-waits = A yes from her midwife or doctor is needed and not written down yet.
+desk-clearance-over = A yes ran until { $day }. A new one is needed.
 
 ## Why she needs a look: something waits for the coach
 
@@ -58,7 +58,7 @@ desk-own-words = { $day ->
 }
 desk-question = She asks: “{ $words }”
 desk-check-in-unwell = Said on { $day } that she was unwell.
-desk-effort-over = Effort over the ceiling in { $count } of the last { $of } sessions.
+desk-effort-over = Harder than her stage allows in { $count } of the last { $of } sessions.
 desk-load-jump = Load jumped: { $variant }, { $load }.
 desk-override-open = What you set is not in a plan file yet: “{ $words }”
 desk-gap = { $count ->
@@ -105,9 +105,9 @@ desk-urge-look = Look
 desk-title = Desk
 desk-list-title = Who needs a look
 desk-well = { $count ->
-    [0] nobody is listed as well
-    [one] and one who is well
-   *[other] and { $count } who are well
+    [0] nobody else
+    [one] and one with nothing waiting
+   *[other] and { $count } with nothing waiting
 }
 desk-nobody = Nobody needs a look right now.
 desk-no-clients = No clients yet. Add the first one on the Roster, give her a programme, and write her a plan file.
@@ -129,8 +129,8 @@ desk-choose = Choose a client on the left to read her story.
 ## One client's story
 
 desk-story-why = What there is to see
-desk-all-well = Nothing waits. She is well as far as the log says.
-desk-no-restrictions = no restrictions
+desk-all-well = Nothing waits, as far as the log says.
+desk-no-restrictions = no limits set by you
 desk-restricted = { $count ->
     [one] one restriction
    *[other] { $count } restrictions

@@ -8,7 +8,7 @@ reason-start-group = { $load }: you held { $last_load } with “{ $last_variant 
 reason-still-finding = { $load } to begin with: every set so far left 5 or more, so your load is still being found.
 reason-unforeseen = { $exposures } times running the top of the range left plenty, so { $load } is tried. The first set decides.
 reason-coach-start = Step { $level }: where your coach lets you start.
-reason-coach-set = Set by your coach: { $note }
+reason-coach-set = Set by the coach: { $note }
 reason-load-same = { $last_reps ->
     [0] { $load } again.
    *[other] { $last_reserve ->
@@ -34,8 +34,14 @@ reason-load-down = { $last_reps ->
     }
 }
 reason-body-only = { $last_reps ->
-    [0] No load to choose here: start with { $reps }.
-   *[other] No load to choose here: last time { $last_reps }, today { $reps }.
+    [0] { $timed ->
+        [1] No load to choose here: start with { $reps } s.
+       *[0] No load to choose here: start with { $reps } reps.
+    }
+   *[other] { $timed ->
+        [1] No load to choose here: last time { $last_reps } s, today { $reps } s.
+       *[0] No load to choose here: last time { $last_reps } reps, today { $reps }.
+    }
 }
 reason-step-bound = At most { $percent } % above the heaviest load that went as planned in the last four weeks.
 reason-big-step = { $load } is a bigger step in your kit. It is open because the top of the range went well.
@@ -51,7 +57,7 @@ reason-level-down-symptom = { $symptom }: an easier step from here. Up again aft
 reason-stay-down = { $clean } of { $exposures } sessions without symptoms and with a settled next morning since “{ $symptom }”. This step until then.
 reason-after-symptom = The first time since a symptom: no more than last time.
 reason-back-up = { $exposures } sessions without symptoms, each with a settled next morning: step { $level } again, with at most { $percent } % of the load then.
-reason-cue-change = { $symptom } last time: change breath, range or position first.
+reason-cue-change = { $symptom }: change breath, range or position first.
 # Week 0 means that no week is known or none applies.
 reason-stage-effort = { $week ->
         [0] Keep at least { $target } reps in reserve.
@@ -71,21 +77,21 @@ reason-restricted = { $variant } is left out: { $note }
 reason-restricted-load = No more than { $load }: { $note }
 reason-restricted-reserve = At least { $target } in reserve: { $note }
 reason-kit-lacks = { $variant } needs something that your kit does not have.
-reason-hold-waits = This rests until your coach or your provider has answered.
-reason-red-waits = Training waits until you have been seen and a clearance is recorded.
+reason-hold-waits = This rests until it has been answered.
+reason-red-waits = Training waits until the midwife, doctor or clinic has said yes and it is written down.
 reason-clearance-waits = { $of ->
-    [birth] After a caesarean or a severe tear your midwife, doctor or clinic is asked first. Breathing meanwhile.
-    [birth-unsaid] It is not said how the birth went. Say it under Path, or ask your midwife or doctor first. Breathing meanwhile.
-   *[condition] { $condition }: your midwife, doctor or clinic is asked first. Breathing meanwhile.
+    [birth] After a caesarean or a severe tear, more than breathing waits for a yes from the midwife, doctor or clinic.
+    [birth-unsaid] How the birth went is not written down. Add it under Path, or ask the midwife or doctor first. Until then, breathing.
+   *[condition] { $condition }: more than breathing waits for a yes from the midwife, doctor or clinic.
 }
-reason-clearance-first = { $condition }: no training before your midwife, doctor or clinic has said yes.
-reason-clearance-over = What your midwife, doctor or clinic allowed ran until { $day }. Ask them whether it goes on.
-reason-plan-rests = Your plan rests since the birth. It goes on when you feel ready and your coach has said yes.
-reason-plan-rests-loss = Your plan rests. It goes on when you want it to and your coach has answered.
-reason-nothing-allowed = No option of this ladder is open today.
+reason-clearance-first = { $condition }: no training before the midwife, doctor or clinic has said yes.
+reason-clearance-over = What the midwife, doctor or clinic allowed ran until { $day }. Ask them whether it goes on.
+reason-plan-rests = The plan rests since the birth. It goes on once client and coach have both said yes.
+reason-plan-rests-loss = The plan rests. It goes on once client and coach have both said yes.
+reason-nothing-allowed = Nothing of this movement is open today.
 reason-restart-lighter = A new start, { $percent } % lighter, at the bottom of the range.
 reason-easier-today = { $symptom }: { $variant } for the rest of today.
-reason-ends-today = { $symptom }: this ladder ends for today.
+reason-ends-today = { $symptom }: this movement is done for today.
 reason-unloaded-today = The rest of today without load, lying or seated.
 reason-lighter-now = The last set left less than meant: a lighter load is offered.
 reason-finding-up = The last set left room: { $load } next, to find your load.

@@ -4,12 +4,12 @@
 safety-title = Safety
 safety-of = Safety: { $name }
 you-title = You
-you-show = What is ruled out, screening, clearances
+you-show = What to leave out, health questions, and what midwife or doctor said
 
 ## Stage
 
 stage-now = Now
-stage-none = No stage is written down yet. It decides what is open: write it down first.
+stage-none = It is not written down yet where things stand. What is open depends on it.
 stage-due = Due { $day }: { $by ->
     [clinician] given by { $who }
     [transfer] counted from the transfer
@@ -19,13 +19,13 @@ stage-due = Due { $day }: { $by ->
 }.
 stage-due-clinician = a clinician
 stage-due-told = Given on { $day }.
-stage-disagrees = The due date as given ({ $given }) and as counted ({ $reckoned }) are { $days } days apart. Ask your midwife or doctor which one holds. Until then the one that was given does.
+stage-disagrees = The due date as given ({ $given }) and as counted ({ $reckoned }) are { $days } days apart. Ask the midwife or doctor which one holds; until then the given one does.
 stage-aside = Also written down on { $day }: { $stage }. The more careful one holds. Talk it over, then take one back.
 stage-changed = Something has changed
 stage-take-back = Not right: take it back
 stage-kept = Written down.
 stage-taken-back = Taken back.
-stage-ask = What is it?
+stage-ask = What is true now?
 stage-choice-due = Pregnant: a due date was given
     .hint = by a midwife, a doctor or a scan
 stage-choice-period = Pregnant: no due date yet
@@ -54,15 +54,15 @@ stage-mode-vaginal = Vaginal
 stage-mode-assisted = Vaginal, with forceps or vacuum
 stage-mode-caesarean = Caesarean
 stage-mode-unsaid = Rather not say
-stage-tear = A third or fourth degree tear?
+stage-tear = Was there a severe tear (third or fourth degree)?
 stage-tear-no = No
 stage-tear-yes = Yes
 stage-tear-unsaid = Not sure, or rather not say
 stage-birth-then = The plan rests from now on, as long as it takes. It goes on when it feels right and the coach has said yes.
-stage-loss-then = We are sorry. Nothing is planned from now on, and nothing will ask. If it feels right again one day, it is one tap.
+stage-loss-then = We are sorry. The plan rests from now on, and nothing will ask. It stays here for whenever it feels right, and the coach answers then.
 stage-unsaid-then = Left unsaid it is taken with care: the midwife or doctor is asked first.
-stage-date-missing = The day is needed.
-stage-other = Something else
+stage-date-missing = The day is needed, as near as it can be said.
+stage-other = Choose again
 stage-keep = Write it down
 stage-not-now = Not now
 
@@ -72,45 +72,54 @@ rest-title = The plan rests
 rest-title-loss = The plan rests
 rest-birth = Since the birth on { $day }. There is no hurry.
 rest-loss = There is no hurry, and nothing to do here.
-rest-loss-care = If it is heavy, your midwife, doctor or somebody close is the one to talk to. Heavy bleeding, fever or strong pain: call them today.
-rest-birth-care = Heavy bleeding, fever, chest pain, a painful swollen leg, dark thoughts: call your midwife or doctor now.
+rest-loss-care = If it weighs on you, talk to your midwife, your doctor or somebody close.
+rest-birth-care = Call your midwife, doctor or clinic now: a pad soaked in an hour, fever, a strong headache, changed eyesight, one leg sore or swollen, a wound that opens or weeps.
+rest-client-yes-own = You have said that you are ready.
+rest-emergency = Call your emergency number now: chest pain, short breath, a seizure, bleeding that will not slow, thoughts of harming yourself or others.
+rest-loss-call = Call your midwife, doctor or clinic now: a pad soaked in an hour, fever, strong or growing pain, foul-smelling discharge.
+rest-loss-ask = Before you go on, ask your midwife or doctor when your body may.
+rest-ready-loss-note = Ask whether her midwife or doctor has said yes.
 rest-ready = I am ready to go on
 rest-tell = Let your coach know: send the log
 rest-ready-coach = She may go on
 rest-ready-note = A word to her (may stay empty)
-rest-client-yes = Ready: said.
+rest-client-yes = The client is ready.
 rest-client-not = She has not said yet that she is ready.
 rest-coach-yes = The coach has said yes.
-rest-coach-not = The coach has not answered yet. The answer comes with the next plan file.
-rest-coach-not-own = Your yes is missing.
+rest-coach-not = Your coach has not answered yet. The answer comes with the next plan file.
+rest-coach-not-own = It waits for your yes.
 rest-taken-up = Said. It counts once both have said so.
 
 ## What waits for a clearance
 
 open-title = Waits for a yes
 open-none = Nothing waits for a clearance.
-open-birth = After a caesarean or a severe tear: more than breathing
-open-birth-unsaid = How the birth went is not said: more than breathing
+open-birth = More than breathing, after a caesarean or a severe tear
+open-birth-unsaid = More than breathing, until it is said how the birth went
 open-condition = { $condition }
-open-red = { $symptom }, { $day }: all training
-open-hold = { $symptom }, { $day }: what rests since
+open-red = All training, since { $symptom } on { $day }
+open-before = All training, since a sign on { $day }
+open-hold = What has rested since { $symptom } on { $day }
 open-first = no training before
 open-meanwhile = breathing meanwhile
 open-ran-out = ran out on { $day }
 open-ask = To ask: { $ask }
 closed-title = Training is closed
-clear-record = Write down a clearance
-clear-own = I have been cleared
-clear-title = A clearance
+clear-record = Write down a yes (a clearance)
+clear-own = I have a yes
+clear-title = What the midwife or doctor has said (a clearance)
 clear-who = Who gave it
 clear-who-hint = Name or role: midwife, doctor, physiotherapist
-clear-on = On
+clear-on = Day it was said
 clear-said = What was said
-clear-speaks-of = It speaks of
-clear-speaks-hint = Only what they spoke of. The rest goes on waiting.
-clear-until = Until (empty: no end)
+clear-speaks-of = What the yes is for
+clear-speaks-hint = Tick only what they named. The rest goes on waiting.
+clear-until = Holds until (leave empty if no end was given)
+clear-keep = Keep this
+clear-fill = Please fill this in.
+clear-over = This end has passed already: nothing opens by it.
 clear-missing = Who, when, what was said and what it speaks of are all needed.
-clear-ahead = The day lies ahead, or the end before it.
+clear-ahead = The day is in the future, or the end comes before it.
 clear-kept = Clearance written down.
 clearances-title = Clearances
 clearances-none = None written down.
@@ -123,7 +132,7 @@ clearance-of-birth = the birth
 
 ## Signs
 
-signs-title = Signs that stopped training, and holds
+signs-title = Signs that stopped training, and what rests
 signs-none = None.
 sign-waits = waits
 sign-over = answered
@@ -133,12 +142,12 @@ sign-over = answered
 out-title = Ruled out now
 out-none = Nothing is ruled out.
 out-by-stage = by the stage
-out-by-symptom = since { $symptom }
+out-by-symptom = after: { $symptom }
 out-by-condition = { $condition }
 out-by-coach = { $note }
 out-until = until { $day }
 out-source = Rule { $rule }. Source: { $source }
-effort-of-stage = Effort now: { $target } or more in reserve, never below { $floor }{ $sets ->
+effort-of-stage = Now: stop each set with { $target } or more reps left, never fewer than { $floor }{ $sets ->
     [0] { "" }
    *[other] , { $sets } sets at most
 }.
@@ -159,7 +168,7 @@ screen-due = Due again since { $day }: { $why ->
 screen-do = Fill in screening
 screen-again = Go through screening again
 screen-kept = Screening kept.
-screen-lead = Only what is true today. Nothing here is a diagnosis, and nothing leaves this device but in your own files.
+screen-lead = Only what is true today. This is no diagnosis, and it leaves this device only in a file that is sent on purpose.
 screen-group-pregnancy = This pregnancy
 screen-group-after_birth = The birth, and since
 screen-group-body = Pelvic floor, belly, back, joints
@@ -167,7 +176,7 @@ screen-group-health = Health
 screen-group-medicine = Medicines
 screen-none-of = Nothing of this
 screen-usual = Usual symptoms
-screen-usual-hint = What is there anyway, and how much. At the usual amount the step stays; above it, a step down.
+screen-usual-hint = What is there on most days, and how much. At that amount the step stays; above it, a step down.
 screen-before = Lifting before
 screen-before-yes = Has trained with weights before
 screen-before-no = New to weights, or long ago
@@ -176,7 +185,7 @@ screen-keep = Keep it
 screen-asks-provider = asks the midwife or doctor first
 screen-asks-clearance = no training before a yes
 screen-conditions = Conditions
-screen-named-client = she says
+screen-named-client = the client says
 screen-named-coach = the coach says
 screen-side = Said differently
 screen-side-client = The client, { $day }
@@ -187,6 +196,36 @@ screen-over-note = What was said (needed)
 screen-over-missing = A note is needed to set aside what she said.
 screen-trained = Trained with weights before
 screen-new = New to weights
+
+## Rules for one client
+
+rules-title = Rules for her
+rules-none = All rules are as Newel has them.
+rules-set = Set a rule for her
+rules-which = Rule
+rules-numbers = Numbers
+rules-signs = What a sign does
+rules-value = New value ({ $least } to { $most }; { $stricter ->
+    [more] more is stricter
+   *[less] less is stricter
+})
+rules-class = What it does
+rules-class-note = only recorded
+rules-class-cue = another way for the next set
+rules-class-drop = a step down
+rules-class-hold = rests until answered
+rules-class-red = training stops
+rules-would = It would then say: { $sentence }
+rules-pack = As Newel has it: { $value }
+rules-note = Why (needed to make it milder)
+rules-until = Until (empty: until you set it back)
+rules-keep = Set it
+rules-back = As Newel has it again
+rules-kept = Set. It reaches her with the next plan file.
+rules-line = { $what }: { $value }
+rules-tighter = stricter
+rules-looser = milder
+rules-refused = has no effect
 
 ## Loosened
 

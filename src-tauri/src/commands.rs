@@ -13,6 +13,7 @@ use newel_engine::ids::{PersonId, ProgrammeId, RecordId, RunId, SlotId, VariantI
 use newel_engine::kit::{Kit, Load};
 use newel_engine::programme::Programme;
 use newel_engine::record::{HoldAnswer, NextDay, Readiness, RestrictionKind, Symptom};
+use newel_engine::rules::RuleSetting;
 use newel_engine::stage::Stage;
 use newel_engine::units::Weight;
 use std::path::PathBuf;
@@ -339,6 +340,16 @@ pub async fn clearance_record(
     form: ClearanceForm,
 ) -> Result<SafetyView, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.clearance_record(now(), person, form)).await
+}
+
+/// Sets a rule for a client.
+#[tauri::command]
+pub async fn rule_set(
+    worker: State<'_, Worker>,
+    person: PersonId,
+    setting: RuleSetting,
+) -> Result<SafetyView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.rule_set(now(), person, setting)).await
 }
 
 /// Records an intake.

@@ -75,6 +75,7 @@ pub fn run() {
             commands::take_up,
             commands::clearance_record,
             commands::intake_record,
+            commands::rule_set,
             commands::programme_give,
             commands::record_withdraw_for,
             commands::desk_view,

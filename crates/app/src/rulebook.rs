@@ -60,13 +60,21 @@ fn said(value: f64) -> f64 {
     (value * scale).round() / scale
 }
 
+/// Numbers as a sentence says them, each also as a percentage.
+#[must_use]
+pub fn said_numbers(numbers: &BTreeMap<String, f64>) -> BTreeMap<String, f64> {
+    let both = |(name, value): (&String, &f64)| {
+        [(name.clone(), said(*value)), (format!("{name}_percent"), said(value * 100.0))]
+    };
+    numbers.iter().flat_map(both).collect()
+}
+
 /// The sentence of a rule with its numbers.
 #[must_use]
 pub fn sentence(words: &Words, id: &RuleId, numbers: &BTreeMap<String, f64>) -> String {
     let mut args = FluentArgs::new();
-    for (name, value) in numbers {
-        args.set(name.clone(), said(*value));
-        args.set(format!("{name}_percent"), said(value * 100.0));
+    for (name, value) in said_numbers(numbers) {
+        args.set(name, value);
     }
     words.say_with(&id.sentence(), &args).unwrap_or_else(|| id.to_string())
 }

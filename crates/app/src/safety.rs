@@ -5,20 +5,25 @@ use crate::coach::{checked_text, client_name};
 use crate::error::{AppError, Refusal};
 use crate::newel::Books;
 use crate::profile::{Known, Profile};
+use crate::rulebook::said_numbers;
 use crate::views::{
     ClearanceForm, ClearanceView, ConditionChoice, ConditionView, DueView, IntakeForm, IntakeView,
-    LoosenedView, OpenThing, PlanRestView, RestrictionView, Role, RuledOutView, SafetyView, SignView,
-    StageAsideView, StageEffortView,
+    LoosenedView, OpenThing, PlanRestView, RestrictionView, Role, RuledOutView, SafetyView, SettableView,
+    SignView, StageAsideView, StageEffortView,
 };
 use chrono::{DateTime, Days, FixedOffset, NaiveDate, TimeDelta};
 use newel_engine::history::History;
-use newel_engine::ids::{DeviceId, PersonId, RecordId};
+use newel_engine::ids::{DeviceId, PersonId, RecordId, SymptomId};
 use newel_engine::programme::Programme;
 use newel_engine::proposal::{Bench, Gate};
 use newel_engine::record::{ClearedThing, Payload, Voice};
-use newel_engine::rules::{Asks, ConditionGroup, Direction, SettingTarget, SymptomKind};
+use newel_engine::rules::{
+    Asks, Class, ConditionGroup, Direction, RulePack, RuleSetting, SettingTarget, SettingValue, SymptomKind,
+    When,
+};
 use newel_engine::stage::{Conceived, Stage, StageOn};
 use newel_store::Action;
+use std::collections::BTreeMap;
 
 /// A stage recorded by mistake can be taken back this long.
 const TAKE_BACK: TimeDelta = TimeDelta::hours(24);
@@ -48,14 +53,21 @@ impl Profile {
         now: DateTime<FixedOffset>,
         person: Option<PersonId>,
     ) -> Result<SafetyView, AppError> {
-        let (person, _) = self.about(person)?;
+        let (person, voice) = self.about(person)?;
         let (books, device) = (self.books(), self.store.device()?);
         let name = self.name()?;
         let own = person == self.person();
         let known = self.known(person)?;
         let mut view = view_of(known, &books, device, person, now);
+        if voice == Voice::Coach {
+            let pack = books.rules.in_force(&known.history().settings, None, now.date_naive());
+            view.settable = settable(&books.rules, pack);
+        }
         let said = client_name(known.history());
         view.name = if own && said.is_empty() { name } else { said };
+        if voice == Voice::Coach {
+            view.settings = self.rule_settings(now, person)?;
+        }
         Ok(view)
     }
 
@@ -160,6 +172,20 @@ impl Profile {
         self.safety_view(now, person)
     }
 
+    /// Sets a rule for a client, and answers with her page.
+    ///
+    /// # Errors
+    /// As [`Profile::set_rule`].
+    pub fn rule_set(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        person: PersonId,
+        setting: RuleSetting,
+    ) -> Result<SafetyView, AppError> {
+        self.set_rule(now, person, setting)?;
+        self.safety_view(now, Some(person))
+    }
+
     pub(crate) fn intake_payload(&self, by: Voice, form: IntakeForm) -> Result<Payload, AppError> {
         let rules = &self.books.rules;
         let unknown = form.conditions.iter().any(|c| rules.condition(c).is_none())
@@ -229,6 +255,10 @@ fn view_of(
     let rules = bench.inputs.rules;
     let stage = history.stage();
     let own = |record: RecordId| known.records.iter().any(|r| r.id == record && r.device == device);
+    // After a loss nothing speaks of what belongs to a pregnancy; that it waits is said all the same.
+    let after_loss = matches!(ground.stage, StageOn::AfterLoss { .. });
+    let spoken =
+        |kind: &SymptomId| !(after_loss && rules.symptom(kind).map(|k| k.when) == Some(When::Pregnant));
     let intake = history.intake();
     let standing = history.standing_intakes();
     let after_birth = matches!(ground.stage, StageOn::Postpartum { .. });
@@ -269,9 +299,15 @@ fn view_of(
             Gate::Open => Vec::new(),
             Gate::Closed { reasons, .. } => reasons.all().to_vec(),
         },
-        open: open_things(&bench),
+        open: open_things(&bench)
+            .into_iter()
+            .map(|open| match &open.symptom {
+                Some(kind) if !spoken(kind) => OpenThing { slug: "before".to_owned(), symptom: None, ..open },
+                _ => open,
+            })
+            .collect(),
         clearances: clearances(&bench, &own),
-        signs: signs(&bench),
+        signs: signs(&bench).into_iter().filter(|s| spoken(&s.symptom)).collect(),
         conditions: intake
             .conditions
             .iter()
@@ -317,6 +353,8 @@ fn view_of(
         }),
         screen_due: newel_engine::screening::due(&bench),
         loosened: loosened(&bench, books),
+        settings: Vec::new(),
+        settable: Vec::new(),
         // What belongs to a birth is asked after a birth, and never after a loss.
         choices: rules
             .conditions()
@@ -447,6 +485,48 @@ fn signs(bench: &Bench<'_>) -> Vec<SignView> {
     let mut all: Vec<SignView> = reds.chain(holds).collect();
     all.sort_by_key(|s| std::cmp::Reverse(s.at));
     all
+}
+
+/// What a coach can set for a client: each number with the sentence of its rule, each kind of symptom with its classes.
+fn settable(built_in: &RulePack, now: &RulePack) -> Vec<SettableView> {
+    let numbers = now.spoken().into_iter().flat_map(|(id, numbers)| {
+        let names: Vec<String> =
+            numbers.keys().filter(|name| built_in.may_set(&id, name).is_some()).cloned().collect();
+        names.into_iter().filter_map(move |name| {
+            let target = SettingTarget::Number { rule: id.clone(), name: name.clone() };
+            Some(SettableView {
+                sentence: id.sentence(),
+                numbers: said_numbers(&numbers),
+                now: now.value_of(&target)?,
+                pack: built_in.value_of(&target)?,
+                may: built_in.may_set(&id, &name).copied(),
+                classes: Vec::new(),
+                target,
+            })
+        })
+    });
+    let kinds = now.symptoms().iter().filter_map(|kind| {
+        let target = SettingTarget::Class { symptom: kind.id.clone() };
+        let classes: Vec<Class> = [Class::Note, Class::Cue, Class::Drop, Class::Hold, Class::Red]
+            .into_iter()
+            .filter(|class| {
+                let note = Some("asked".to_owned());
+                let value = SettingValue::Class(*class);
+                let setting = RuleSetting { target: target.clone(), value, until: None, note };
+                built_in.check_setting(&setting).is_ok()
+            })
+            .collect();
+        (classes.len() > 1).then_some(SettableView {
+            sentence: format!("symptom-{}", kind.id),
+            numbers: BTreeMap::new(),
+            now: now.value_of(&target)?,
+            pack: built_in.value_of(&target)?,
+            may: None,
+            classes,
+            target,
+        })
+    });
+    numbers.chain(kinds).collect()
 }
 
 /// Rules that the coach loosened and intakes of the client's that she put aside, each with its note.

@@ -11,13 +11,13 @@ use crate::views::{
 use chrono::{DateTime, Duration, FixedOffset};
 use newel_engine::flow::{self, Flow};
 use newel_engine::history::{Mark, Run};
-use newel_engine::ids::RecordId;
+use newel_engine::ids::{ConditionId, RecordId, SymptomId};
 use newel_engine::kit::Load;
 use newel_engine::programme::{Amount, Block, PlanSession};
 use newel_engine::proposal::{Bench, Gate, Outcome, Prescription, Proposal, Target, Turn, next_session};
 use newel_engine::reason::{Fact, Reason, ReasonCode};
 use newel_engine::record::{Readiness, Voice};
-use newel_engine::rules::{Class, RulePack, Scope, Shelf, Urgency};
+use newel_engine::rules::{Class, RulePack, Scope, Shelf, Urgency, When};
 use newel_engine::stage::StageOn;
 use newel_engine::symptom::Verdict;
 
@@ -81,6 +81,13 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
         programme: plan.programme.title.clone(),
         minutes: flow::minutes(&fresh, next),
         about_unknown: known.history().intakes.is_empty(),
+        screen_due: newel_engine::screening::due(&fresh).first().copied().filter(|d| d.since.is_some()),
+        conditions: {
+            let rules = fresh.inputs.rules;
+            let counts =
+                |id: &&ConditionId| rules.condition(id).is_some_and(|c| c.when.at(Some(fresh.ground.stage)));
+            fresh.ground.intake.conditions.iter().filter(counts).cloned().collect()
+        },
         blocks: next
             .blocks
             .iter()
@@ -162,7 +169,7 @@ fn block_view(
 }
 
 fn closed(bench: &Bench<'_>, open: Option<&Run>, by: Option<RecordId>, reasons: Vec<Reason>) -> ClosedView {
-    let red = bench.state.open_reds().find(|r| Some(r.record) == by);
+    let red = bench.state.open_reds().filter(|r| Some(r.record) == by).min_by_key(|r| r.urgency);
     let hold = bench.state.open_holds().find(|h| Some(h.record) == by);
     let symptom = red.map(|r| r.symptom.clone()).or_else(|| hold.map(|h| h.symptom.clone()));
     // Only what belongs to the session in hand can still be taken back.
@@ -170,6 +177,21 @@ fn closed(bench: &Bench<'_>, open: Option<&Run>, by: Option<RecordId>, reasons: 
         r.marks.iter().any(|m| Some(m.record) == by)
             || r.check_in.as_ref().is_some_and(|c| Some(c.record) == by)
     });
+    // After a loss nothing speaks of what belongs to a pregnancy; that it waits is said all the same.
+    let spoken = |kind: &SymptomId| {
+        let after_loss = matches!(bench.ground.stage, StageOn::AfterLoss { .. });
+        let when = bench.inputs.rules.symptom(kind).map(|k| k.when);
+        !(after_loss && when == Some(When::Pregnant))
+    };
+    let mut others: Vec<_> = bench.state.open_reds().collect();
+    others.sort_by_key(|r| r.urgency);
+    let mut also: Vec<SymptomId> = Vec::new();
+    for other in others.iter().filter(|r| Some(&r.symptom) != symptom.as_ref() && spoken(&r.symptom)) {
+        if !also.contains(&other.symptom) {
+            also.push(other.symptom.clone());
+        }
+    }
+    let symptom = symptom.filter(spoken);
     let rest = bench.inputs.history.rests().map(|r| PlanRestView {
         day: r.day,
         after_loss: r.after_loss,
@@ -195,6 +217,7 @@ fn closed(bench: &Bench<'_>, open: Option<&Run>, by: Option<RecordId>, reasons: 
         rest: rest.filter(|_| kind == ClosedKind::Rest),
         condition,
         symptom,
+        also,
         class: if red.is_some() { Class::Red } else { Class::Hold },
         urgency: red.map(|r| r.urgency),
         can_withdraw: here.is_some(),
@@ -380,6 +403,7 @@ fn mark_view(bench: &Bench<'_>, session: Option<&PlanSession>, run: &Run, mark: 
         .or(mark.confirmed.last())
         .map(|said| said.what.clone())
         .unwrap_or(newel_engine::record::Symptom { kind: None, amount: None, place: None, words: None });
+    let follows = follows(bench, session, mark, verdict);
     MarkView {
         mark: mark.record,
         at: mark.at,
@@ -390,8 +414,8 @@ fn mark_view(bench: &Bench<'_>, session: Option<&PlanSession>, run: &Run, mark: 
         symptom,
         class,
         ends_set: verdict.is_some_and(|v| v.ends_set),
-        follows: follows(bench, session, mark, verdict),
-        reasons: mark_reasons(bench, mark, verdict),
+        reasons: mark_reasons(bench, mark, verdict, &follows),
+        follows,
         can_withdraw: !(mark.taken_back || class == Class::Red && run.ended.is_some()),
     }
 }
@@ -438,13 +462,18 @@ fn follows(
     }
 }
 
-fn mark_reasons(bench: &Bench<'_>, mark: &Mark, verdict: Option<&Verdict>) -> Vec<Reason> {
+fn mark_reasons(bench: &Bench<'_>, mark: &Mark, verdict: Option<&Verdict>, follows: &Follows) -> Vec<Reason> {
     let Some(verdict) = verdict else { return Vec::new() };
+    let held = matches!(follows, Follows::LadderEnds { held: true });
+    let unloaded = matches!(follows, Follows::Unloaded);
     let rules = bench.inputs.rules;
     let by_kind = format!("symptom.{}", verdict.kind);
     let code = match verdict.class {
         Class::Red => ReasonCode::RedWaits,
         Class::Hold => ReasonCode::HoldWaits,
+        // What follows is said, and not what a drop does elsewhere.
+        Class::Drop if held => ReasonCode::HoldWaits,
+        Class::Drop if unloaded => ReasonCode::UnloadedToday,
         Class::Drop => ReasonCode::LevelDownSymptom,
         Class::Cue => ReasonCode::CueChange,
         Class::Note => return Vec::new(),

@@ -34,6 +34,10 @@ condition: ConditionId | null,
  */
 symptom: SymptomId | null, 
 /**
+ * Other signs that stop training, the most urgent first.
+ */
+also: Array<SymptomId>, 
+/**
  * Red, or a hold.
  */
 class: Class, 

@@ -13,8 +13,10 @@ import type { PlanRestView } from "./PlanRestView";
 import type { Reason } from "./Reason";
 import type { RecordId } from "./RecordId";
 import type { RestrictionView } from "./RestrictionView";
+import type { RuleSettingView } from "./RuleSettingView";
 import type { RuledOutView } from "./RuledOutView";
 import type { ScreenDue } from "./ScreenDue";
+import type { SettableView } from "./SettableView";
 import type { SignView } from "./SignView";
 import type { Stage } from "./Stage";
 import type { StageAsideView } from "./StageAsideView";
@@ -118,6 +120,14 @@ screen_due: Array<ScreenDue>,
  * What was loosened, with its note, the newest first.
  */
 loosened: Array<LoosenedView>, 
+/**
+ * Rules that the coach set for her, in force or not, the newest first; for the coach alone.
+ */
+settings: Array<RuleSettingView>, 
+/**
+ * What can be set for her; for the coach alone.
+ */
+settable: Array<SettableView>, 
 /**
  * Conditions that are asked for at her stage.
  */

@@ -25,6 +25,7 @@ import type {
   RestrictionKind,
   Role,
   RosterView,
+  RuleSetting,
   SafetyView,
   SendView,
   SetForm,
@@ -99,6 +100,8 @@ export const takeUp = (person: string | null, note: string): Promise<SafetyView>
   invoke('take_up', { person, note });
 export const clearanceRecord = (person: string | null, form: ClearanceForm): Promise<SafetyView> =>
   invoke('clearance_record', { person, form });
+export const ruleSet = (person: string, setting: RuleSetting): Promise<SafetyView> =>
+  invoke('rule_set', { person, setting });
 export const intakeRecord = (person: string | null, form: IntakeForm): Promise<SafetyView> =>
   invoke('intake_record', { person, form });
 

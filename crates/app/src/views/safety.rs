@@ -1,15 +1,16 @@
 //! What is known of a client's safety: stage, screening, clearances, what is ruled out and why. The same for both roles.
 
-use super::coach::RestrictionView;
+use super::coach::{RestrictionView, RuleSettingView};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::ground::RuledOut;
 use newel_engine::ids::{ConditionId, PersonId, RecordId, RuleId, SymptomId};
 use newel_engine::reason::Reason;
 use newel_engine::record::{Baseline, ClearedThing, Voice};
-use newel_engine::rules::{Asks, ConditionGroup, Scope, Urgency};
+use newel_engine::rules::{Asks, Class, ConditionGroup, MaySet, Scope, SettingTarget, SettingValue, Urgency};
 use newel_engine::screening::ScreenDue;
 use newel_engine::stage::{DatedBy, Disagreement, Stage, StageOn, Told};
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 use ts_rs::TS;
 
 /// A client's safety page.
@@ -62,6 +63,10 @@ pub struct SafetyView {
     pub screen_due: Vec<ScreenDue>,
     /// What was loosened, with its note, the newest first.
     pub loosened: Vec<LoosenedView>,
+    /// Rules that the coach set for her, in force or not, the newest first; for the coach alone.
+    pub settings: Vec<RuleSettingView>,
+    /// What can be set for her; for the coach alone.
+    pub settable: Vec<SettableView>,
     /// Conditions that are asked for at her stage.
     pub choices: Vec<ConditionChoice>,
     /// Symptom kinds that can be usual.
@@ -284,6 +289,26 @@ pub struct LoosenedView {
     pub note: String,
     /// True if it holds today.
     pub in_force: bool,
+}
+
+/// Something of the rule pack that a coach can set for a client.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct SettableView {
+    /// What a setting names.
+    pub target: SettingTarget,
+    /// The Fluent id of the rule's sentence; that of the kind for a symptom.
+    pub sentence: String,
+    /// The rule's numbers, as the sentence says them, with the one in question as it is in force.
+    pub numbers: BTreeMap<String, f64>,
+    /// As it is in force.
+    pub now: SettingValue,
+    /// As the pack says.
+    pub pack: SettingValue,
+    /// Bounds and the stricter way, of a number.
+    pub may: Option<MaySet>,
+    /// Classes that it can be set to, of a symptom; the pack's own and what is stricter, or milder with a note.
+    pub classes: Vec<Class>,
 }
 
 /// A condition on the screening form.

@@ -10,6 +10,7 @@ use newel_engine::proposal::{Offer, Proposal, Target};
 use newel_engine::reason::Reason;
 use newel_engine::record::{Purpose, Readiness, Reserve, Side, Symptom};
 use newel_engine::rules::{AmountForm, Class, Scope, Shelf, Urgency};
+use newel_engine::screening::ScreenDue;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
@@ -74,6 +75,8 @@ pub struct ClosedView {
     pub condition: Option<ConditionId>,
     /// The symptom, if one closed it.
     pub symptom: Option<SymptomId>,
+    /// Other signs that stop training, the most urgent first.
+    pub also: Vec<SymptomId>,
     /// Red, or a hold.
     pub class: Class,
     /// How urgent care is, for a red flag.
@@ -100,8 +103,12 @@ pub struct ReadyView {
     pub programme: String,
     /// Estimated minutes.
     pub minutes: u16,
-    /// True while neither a stage nor an intake has been recorded.
+    /// True while there has been no screening.
     pub about_unknown: bool,
+    /// Screening that is due again, if it is.
+    pub screen_due: Option<ScreenDue>,
+    /// Her conditions that count today; those with something to mind say it at check-in.
+    pub conditions: Vec<ConditionId>,
     /// What is proposed, slot by slot.
     pub slots: Vec<Proposal>,
     /// Blocks, for an overview.

@@ -97,7 +97,7 @@ impl<'a> Bench<'a> {
     #[must_use]
     pub fn gate(&self) -> Gate {
         let rules = self.inputs.rules;
-        if let Some(red) = self.state.open_reds().next() {
+        if let Some(red) = self.state.open_reds().min_by_key(|r| r.urgency) {
             let reason = Reason::new(rules, ReasonCode::RedWaits, "symptom.red")
                 .with("symptom", Fact::Symptom(red.symptom.clone()))
                 .with("day", Fact::Day(red.at.date_naive()));

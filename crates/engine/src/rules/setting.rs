@@ -18,8 +18,9 @@ use std::sync::Arc;
 use ts_rs::TS;
 
 /// Which way is stricter.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(rename_all = "snake_case")]
+#[ts(export)]
 pub enum Stricter {
     /// A greater number.
     More,
@@ -28,8 +29,9 @@ pub enum Stricter {
 }
 
 /// How a number may be set.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields)]
+#[ts(export)]
 pub struct MaySet {
     /// Which way is stricter.
     pub stricter: Stricter,

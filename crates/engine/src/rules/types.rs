@@ -110,8 +110,8 @@ pub enum Scope {
     All,
 }
 
-/// How urgent care is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+/// How urgent care is. Earlier is more urgent.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(rename_all = "snake_case")]
 #[ts(export)]
 pub enum Urgency {

@@ -10,7 +10,7 @@ use newel_engine::kit::{Band, Barbell, Dumbbell, Kit, Load, PlatePair, Thing};
 use newel_engine::programme::{
     Amount, Block, BlockForm, Dose, LevelSpan, PlanSession, Programme, Slot, Start,
 };
-use newel_engine::record::{Payload, RestrictionKind};
+use newel_engine::record::{Payload, RestrictionKind, Voice};
 use newel_engine::rules::RulePack;
 use newel_engine::simulate::{Chance, Client, Habits};
 use newel_engine::stage::{BirthMode, Stage};
@@ -19,7 +19,7 @@ use serde_json::Value;
 use uuid::Uuid;
 
 use crate::answer;
-use crate::pen::Pen;
+use crate::pen::{PHONE, Pen};
 use crate::sets::{self, Habit};
 
 /// Everything about one case while it is drawn.
@@ -262,7 +262,12 @@ fn birth(scene: &mut Scene<'_>) {
     } else {
         Stage::AfterLoss { on: day }
     };
-    scene.pen.write(Payload::StageChanged { stage });
+    // By one voice, and taken up at once: how several voices are heard and a plan that rests are no matter of load and
+    // level, and are told as stories of the engine.
+    scene.pen.write_on(PHONE, Payload::StageChanged { stage });
+    for by in [Voice::Client, Voice::Coach] {
+        scene.pen.write_on(PHONE, Payload::TakenUp { by, note: String::new() });
+    }
 }
 
 fn stage(chance: &mut Chance, today: NaiveDate) -> Option<Stage> {

@@ -1,6 +1,17 @@
 // How what stands on the safety page is said.
-import type { ClearanceView, ClearedThing, OpenThing, RuledOutView, ScreenDue, Stage } from '$lib/types';
-import { conditionName, dayWords, say, symptomName } from '$lib/words';
+import type {
+  ClearanceView,
+  ClearedThing,
+  OpenThing,
+  RuledOutView,
+  SafetyView,
+  ScreenDue,
+  SettableView,
+  SettingTarget,
+  SettingValue,
+  Stage,
+} from '$lib/types';
+import { conditionName, dayWords, numberWords, say, symptomName } from '$lib/words';
 import { choiceOf } from './stage-draft.svelte';
 
 export function openWords(thing: OpenThing): string {
@@ -50,4 +61,30 @@ export function speaksWords(clearance: ClearanceView): string {
         : [];
   const what = [...clearance.speaks_of.flatMap(one), ...clearance.symptoms.map(symptomName)];
   return say('clearance-of', { what: what.join(', ') });
+}
+
+export function valueWords(value: SettingValue): string {
+  switch (value.to) {
+    case 'pack':
+      return say('rules-back').toLocaleLowerCase();
+    case 'number':
+      return numberWords(value.value);
+    case 'class':
+      return say(`rules-class-${value.value}`);
+  }
+}
+
+/** What can be set, by the sentence of its rule; of several numbers in it the name tells which. */
+export function settableWords(s: SettableView): string {
+  const sentence = say(s.sentence, s.numbers);
+  return s.target.of === 'number' ? `${sentence} (${s.target.name.replaceAll('_', ' ')})` : sentence;
+}
+
+/** What a setting names: the sentence of its rule as it is now, or the sign. */
+export function targetWords(view: SafetyView, target: SettingTarget): string {
+  if (target.of === 'class') return symptomName(target.symptom);
+  const same = (s: SettableView) =>
+    s.target.of === 'number' && s.target.rule === target.rule && s.target.name === target.name;
+  const found = view.settable.find(same);
+  return found ? settableWords(found) : `${target.rule} (${target.name})`;
 }

@@ -78,6 +78,7 @@ impl LoadCase<'_> {
             ReasonCode::LoadSame
         };
         let mut main = Reason::new(self.rules(), code, "progress.reps")
+            .number("timed", self.timed())
             .with("variant", Fact::Variant(place.variant.id.clone()))
             .with("load", Fact::Load(load.clone()))
             .with("last_load", Fact::Load(last.load.clone()))

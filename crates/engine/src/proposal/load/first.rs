@@ -31,7 +31,8 @@ impl LoadCase<'_> {
         if matches!(lightest, Load::Nothing) {
             let reason = Reason::new(self.rules(), ReasonCode::BodyOnly, "body.only")
                 .with("variant", Fact::Variant(place.variant.id.clone()))
-                .number("reps", f64::from(self.range.low()));
+                .number("reps", f64::from(self.range.low()))
+                .number("timed", self.timed());
             return Some((lightest, with_last(reason, None)));
         }
         let coach = start_for(self.starts, &place.ladder.id, &place.variant.id)

@@ -87,6 +87,11 @@ impl LoadCase<'_> {
         self.ground.rules.number(rule, name)
     }
 
+    /// 1 where seconds are counted, 0 where reps are: for the sentence of a reason.
+    fn timed(&self) -> f64 {
+        f64::from(u8::from(matches!(self.range, Amount::Seconds { .. })))
+    }
+
     fn as_target(&self, count: u16) -> Target {
         match self.range {
             Amount::Reps { .. } => Target::Reps(count),

@@ -131,6 +131,7 @@ impl LoadCase<'_> {
             .with("last_load", Fact::Load(last.load.clone()))
             .number("target", aim)
             .number("reps", f64::from(reps))
+            .number("timed", self.timed())
             .number("expected", round_tenth(expected));
         main = with_last(main, exposures.last().and_then(|e| e.last).as_ref());
         reasons.push(main);
