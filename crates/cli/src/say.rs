@@ -1,8 +1,8 @@
 //! What is written: to the one who called, and to a program that reads.
 
 use chrono::{DateTime, FixedOffset, Local, NaiveDate, NaiveTime};
-use newel_app::AppError;
 use newel_app::views::ErrorView;
+use newel_app::{AppError, Words};
 use newel_engine::proposal::Target;
 use serde::Serialize;
 use std::io::Write as _;
@@ -11,6 +11,12 @@ use std::path::Path;
 /// Writes a line. A reader who has gone away (`newel ... | head`) is no reason to complain.
 pub(crate) fn line(text: &str) {
     let _ = writeln!(std::io::stdout().lock(), "{text}");
+}
+
+/// What it is not, under what a person reads.
+pub(crate) fn caution() {
+    line("");
+    line(&Words::english().say("start-not-medical").unwrap_or_default());
 }
 
 /// Writes a text that has its own ends of line.

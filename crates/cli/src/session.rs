@@ -48,6 +48,7 @@ pub(crate) fn propose(plan: &Path, log: &Path, on: NaiveDate, json: bool) -> Res
             say::line(&format!("    {sentence}"));
         }
     }
+    say::caution();
     Ok(End::Sound)
 }
 
@@ -103,6 +104,7 @@ pub(crate) fn review(db: &Path, on: Option<NaiveDate>, json: bool) -> Result<End
         let names: Vec<&str> = desk.well.iter().map(|e| e.name.as_str()).collect();
         say::line(&format!("Nothing to see: {}", names.join(", ")));
     }
+    say::caution();
     Ok(End::Sound)
 }
 

@@ -32,6 +32,7 @@ pub(crate) fn watch(plan: &Path, log: &Path, on: Option<NaiveDate>, json: bool) 
     tell_weeks(words, &watching, over);
     tell_rates(words, &watching);
     tell_trends(words, &books, &watching);
+    say::caution();
     Ok(End::Sound)
 }
 

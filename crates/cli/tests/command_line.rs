@@ -192,12 +192,13 @@ fn a_proposal_says_what_and_why() {
     let noemi = propose("noemi", false);
     assert!(noemi.starts_with("Noemi Castellan: Steady floor, Session B, on 2026-11-24"), "{noemi}");
     assert!(
-        noemi.contains(
-            "Split squat: rests today\n    This rests until your coach or your provider has answered."
-        ),
+        noemi.contains("Split squat: rests today\n    This rests until it has been answered."),
         "{noemi}"
     );
-    assert!(propose("selin", false).contains("Training waits until you have been seen"));
+    assert!(noemi.trim_end().ends_with("comes first."), "it says what it is not: {noemi}");
+    assert!(
+        propose("selin", false).contains("Training waits until the midwife, doctor or clinic has said yes")
+    );
 
     let json: serde_json::Value = serde_json::from_str(&propose("hana", true)).expect("JSON");
     let slots = json["slots"].as_array().expect("slots");
