@@ -208,7 +208,7 @@ fn short_text(text: &str) -> Result<String, AppError> {
 }
 
 /// A stage whose dates can be: nothing that has happened lies ahead, and no pregnancy lasts for ever.
-fn checked_stage(stage: Stage, today: NaiveDate) -> Result<Stage, AppError> {
+pub(crate) fn checked_stage(stage: Stage, today: NaiveDate) -> Result<Stage, AppError> {
     let ahead = |day: &NaiveDate| *day > today;
     let too_old = |day: &NaiveDate| *day + LONGEST < today;
     let fits = match &stage {

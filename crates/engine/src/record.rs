@@ -635,6 +635,30 @@ mod tests {
     }
 
     #[test]
+    fn lines_of_before_scope_and_voice_are_read_as_they_were_meant() {
+        let read = |payload: &str| Record::parse(&line(1, payload)).unwrap().payload;
+        let screened =
+            read(r#"{"kind":"screening","conditions":["prolapse"],"baselines":[],"trained":true}"#);
+        assert!(matches!(screened, Payload::Screening { by: None, instead_of, .. } if instead_of.is_empty()));
+        let cleared = read(r#"{"kind":"clearance","who":"midwife","on":"2026-03-01","said":"may train"}"#);
+        // Of all that waited, without an end.
+        let on = NaiveDate::from_ymd_opt(2026, 3, 1).unwrap();
+        assert_eq!(cleared, Payload::cleared("midwife", on, "may train"));
+        let born = read(
+            r#"{"kind":"stage_changed","stage":{"stage":"postpartum","birth":"2026-03-01","mode":"vaginal"}}"#,
+        );
+        let Payload::StageChanged { stage: Stage::Postpartum { severe_tear, .. } } = born else { panic!() };
+        assert_eq!(severe_tear, None, "what was not said is not said");
+        let pregnant = read(
+            r#"{"kind":"stage_changed","stage":{"stage":"pregnant","due":"2026-06-01","last_period":null}}"#,
+        );
+        assert_eq!(
+            pregnant,
+            Payload::StageChanged { stage: Stage::pregnant(NaiveDate::from_ymd_opt(2026, 6, 1), None) }
+        );
+    }
+
+    #[test]
     fn a_line_keeps_its_offset() {
         let record = Record::parse(&line(1, r#"{"kind":"note","text":"a"}"#)).unwrap();
         assert_eq!(record.at.offset().local_minus_utc(), 3600);

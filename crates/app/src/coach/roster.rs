@@ -136,6 +136,7 @@ impl Profile {
         if let Some(stage) = form.stage
             && history.stage() != Some(&stage)
         {
+            let stage = crate::safety::checked_stage(stage, now.date_naive())?;
             payloads.push(Payload::StageChanged { stage });
         }
         if let Some(form) = form.intake {
