@@ -16,6 +16,7 @@ ready-kit-unknown = Your kit is not written down yet, so loads are only guessed.
 ready-to-kit = Write down my kit
 ready-about-unknown = Nothing is written down yet of how you are: stage, health, what to leave out. A few taps, once.
 ready-to-about = Write it down
+ready-resting = Resting today: { $what }
 ready-begin = On to check-in
 block-line = { $form }, { $rounds ->
     [one] 1 round

@@ -92,7 +92,15 @@ impl Two {
                 self.window.picture(folder.join(format!("{device}-{scheme}.png"))).await?;
             }
         }
-        self.window.run("document.documentElement.dataset.scheme = 'light';", Vec::new()).await?;
+        self.window
+            .run(
+                "document.documentElement.dataset.scheme = 'light';
+                 window.painted = false;
+                 requestAnimationFrame(() => requestAnimationFrame(() => { window.painted = true; }));",
+                Vec::new(),
+            )
+            .await?;
+        self.window.until("window.painted").await?;
         let found = self.window.axe().await?;
         ensure!(found.is_empty(), "{name}: {found:?}");
         Ok(())

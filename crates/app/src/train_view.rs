@@ -79,7 +79,7 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
         number: u8::try_from(number + 1).unwrap_or(u8::MAX),
         of: u8::try_from(plan.programme.sessions.len()).unwrap_or(u8::MAX),
         programme: plan.programme.title.clone(),
-        minutes: flow::minutes(&fresh, next),
+        minutes: flow::minutes(&fresh, next, &proposal.slots),
         about_unknown: known.history().intakes.is_empty(),
         screen_due: newel_engine::screening::due(&fresh).first().copied().filter(|d| d.since.is_some()),
         conditions: {

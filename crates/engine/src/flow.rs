@@ -4,7 +4,7 @@
 use crate::history::{History, Run};
 use crate::ids::{RecordId, SlotId};
 use crate::programme::{Amount, Block, BlockForm, PlanSession};
-use crate::proposal::{Bench, SetPlan, Turn};
+use crate::proposal::{Bench, Outcome, Proposal, SetPlan, Turn};
 use crate::record::{SetDone, Side};
 use crate::rules::RulePack;
 use chrono::{DateTime, Duration, FixedOffset, NaiveDate};
@@ -208,10 +208,19 @@ fn round_seconds(bench: &Bench<'_>, block: &Block) -> f64 {
     work + between + f64::from(block.rest_seconds)
 }
 
-/// Estimated minutes of a whole session.
+/// Estimated minutes of a whole session; what rests by its proposal takes none.
 #[must_use]
-pub fn minutes(bench: &Bench<'_>, session: &PlanSession) -> u16 {
-    let seconds: f64 = session.blocks.iter().map(|b| round_seconds(bench, b) * f64::from(b.rounds)).sum();
+pub fn minutes(bench: &Bench<'_>, session: &PlanSession, proposed: &[Proposal]) -> u16 {
+    let rests = |slot: &SlotId| proposed.iter().any(|p| p.slot == *slot && p.outcome == Outcome::Rest);
+    let seconds: f64 = session
+        .blocks
+        .iter()
+        .map(|block| {
+            let mut left = block.clone();
+            left.slots.retain(|s| !rests(&s.id));
+            if left.slots.is_empty() { 0.0 } else { round_seconds(bench, &left) * f64::from(block.rounds) }
+        })
+        .sum();
     libm::ceil(seconds / 60.0).clamp(1.0, 600.0) as u16
 }
 

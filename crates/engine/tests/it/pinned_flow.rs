@@ -102,7 +102,7 @@ fn between_the_slots_of_a_round_is_the_short_rest_and_after_the_round_the_long_o
 // -- how long it takes --------------------------------------------------------------------------
 
 fn minutes_of(s: &Story) -> u16 {
-    s.with_bench(|b| minutes(b, s.session()))
+    s.with_bench(|b| minutes(b, s.session(), &[]))
 }
 
 #[test]

@@ -403,7 +403,11 @@ pub fn only_ten_minutes(rules: RulePack) -> String {
         .programme(vec![slot("squat", 8, 12, 3), slot("row", 8, 12, 3), slot("hinge", 8, 12, 3)], 3);
     s.trains();
     s.with_bench(|b| {
-        format!("{} minutes, {:?}", minutes(b, s.session()), left_out_when_short(b, s.session(), &s.flow()))
+        format!(
+            "{} minutes, {:?}",
+            minutes(b, s.session(), &[]),
+            left_out_when_short(b, s.session(), &s.flow())
+        )
     })
 }
 

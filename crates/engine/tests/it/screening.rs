@@ -229,3 +229,18 @@ fn screening_is_due_again_at_set_points() {
     s.screened(&[], &[]).days(364);
     assert_eq!(whys(&s), [ScreenWhy::Stale]);
 }
+
+#[test]
+fn what_rests_takes_no_minutes() {
+    let minutes = |s: &Story| {
+        let proposed = s.proposal().slots;
+        s.with_bench(|b| newel_engine::flow::minutes(b, s.session(), &proposed))
+    };
+    let mut s = with_breathing();
+    s.birth_weeks_ago(10, BirthMode::Caesarean);
+    let breathing = minutes(&s);
+    s.cleared();
+    assert!(minutes(&s) > breathing, "{breathing}");
+    s.screened(&["pre-eclampsia"], &[]).weeks_pregnant(30);
+    assert!(s.is_closed() && s.proposal().slots.is_empty());
+}

@@ -83,7 +83,7 @@ fn the_short_version_keeps_the_first_round_and_fits() {
         let history = History::of(&s.records);
         let run = history.run(s.run.unwrap()).unwrap().clone();
         let flow = Flow::of(b, s.session(), &run);
-        (minutes(b, s.session()), left_out_when_short(b, s.session(), &flow))
+        (minutes(b, s.session(), &[]), left_out_when_short(b, s.session(), &flow))
     });
     assert!(whole > 10, "{whole} minutes");
     assert!(!out.contains(&("squat".into(), 0)), "the first round stays");
