@@ -101,6 +101,9 @@ impl Two {
             )
             .await?;
         self.window.until("window.painted").await?;
+        // The page itself never scrolls: the navigation stays where it is.
+        let still = self.window.run("return scrollX === 0 && scrollY === 0;", Vec::new()).await?;
+        ensure!(still == json!(true), "{name}: the page has scrolled");
         let found = self.window.axe().await?;
         ensure!(found.is_empty(), "{name}: {found:?}");
         Ok(())
@@ -277,8 +280,8 @@ async fn a_birth_is_recorded_in_one_step_and_an_old_plan_does_not_undo_it() -> R
     let log = job::writes_the_log(&two.window).await?;
 
     // The coach hears of it, and says that it may go on; so does she.
-    two.opens(&two.coach).await?;
     two.window.resize(LAPTOP).await?;
+    two.opens(&two.coach).await?;
     two.window.click(&id("nav-desk")).await?;
     job::takes_in(&two.window, "desk-take-in", &log).await?;
     two.window.click(&id(&format!("desk-entry-{}", two.person))).await?;
@@ -289,8 +292,9 @@ async fn a_birth_is_recorded_in_one_step_and_an_old_plan_does_not_undo_it() -> R
     two.window.click(&id("take-up")).await?;
     two.window.until(&format!("!document.querySelector('{}')", id("take-up"))).await?;
     let plan = writes_plan(&two.window, &two.person).await?;
-    two.opens(&two.client).await?;
+    // The size comes first: a page that is just loading does not always hear that it has become another.
     two.window.resize(PHONE).await?;
+    two.opens(&two.client).await?;
     two.window.click(&id("nav-send")).await?;
     job::takes_in(&two.window, "take-in", &plan).await?;
     assert_eq!(two.state().await?["kind"], "rest", "she has not said so yet");
