@@ -401,3 +401,46 @@ async fn a_clearance_that_ran_out_is_asked_for_again() -> Result<()> {
     two.window.until(&format!("!document.querySelector('{}')", id("open-0"))).await?;
     two.window.close().await
 }
+
+#[tokio::test]
+async fn a_rule_is_made_milder_for_one_client_with_a_note_alone() -> Result<()> {
+    let two = Two::meet(due_in_week(25), intake(&[], json!([]))).await?;
+    two.window.resize(LAPTOP).await?;
+    two.opens(&two.coach).await?;
+    two.window.click(&id("nav-roster")).await?;
+    two.window.click("summary").await?;
+    two.window.click(&id("client-safety")).await?;
+    let taps = async |name: &str| -> Result<()> {
+        // The sheet scrolls by itself; a person brings the button into view first.
+        two.window.find(&id(name)).await?;
+        let script = "document.querySelector(arguments[0]).scrollIntoView({ block: 'center' });";
+        two.window.run(script, vec![json!(id(name))]).await?;
+        two.window.click(&id(name)).await
+    };
+    taps("rule-open").await?;
+    two.window.find(&id("rule-which")).await?;
+    two.window
+        .run(
+            "const which = document.querySelector(arguments[0]);
+             which.value = [...which.options].find((o) => o.text.includes('flat on the back')).value;
+             which.dispatchEvent(new Event('change', { bubbles: true }));",
+            vec![json!(id("rule-which"))],
+        )
+        .await?;
+    taps("rule-value-more").await?;
+    assert!(two.window.read(&id("rule-would")).await?.text.contains("week 21"), "said as it would be");
+    two.shows("rule-form").await?;
+    two.window.resize(LAPTOP).await?;
+    taps("rule-keep").await?;
+    assert!(two.window.read(&id("error")).await?.text.contains("note"), "milder without a note is refused");
+    two.window.fill(&id("rule-note"), "She lies well on her back for a while").await?;
+    taps("rule-keep").await?;
+    two.window.until(&format!("!document.querySelector('{}')", id("rule-form"))).await?;
+    let view = job::ask(&two.window, "safety_view", json!({ "person": two.person })).await?;
+    assert_eq!(view["loosened"][0]["note"], "She lies well on her back for a while");
+    assert_eq!(
+        (&view["settings"][0]["in_force"], &view["settings"][0]["direction"]),
+        (&json!(true), &json!("looser"))
+    );
+    two.window.close().await
+}
