@@ -1,7 +1,6 @@
 # Stage, screening, clearances, what is ruled out. Read by both roles, so without "you" and "she" where both see it.
 # Calm and short. After a loss nothing of it speaks of a baby.
 
-safety-title = Safety
 safety-of = Safety: { $name }
 you-title = You
 you-show = What to leave out, health questions, and what midwife or doctor said
@@ -104,7 +103,6 @@ open-first = no training before
 open-meanwhile = breathing meanwhile
 open-ran-out = ran out on { $day }
 open-ask = To ask: { $ask }
-closed-title = Training is closed
 clear-record = Write down a yes (a clearance)
 clear-own = I have a yes
 clear-title = What the midwife or doctor has said (a clearance)

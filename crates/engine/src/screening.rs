@@ -50,16 +50,19 @@ pub fn due(bench: &Bench<'_>) -> Vec<ScreenDue> {
     match history.stage() {
         Some(stage @ Stage::Pregnant { .. }) => {
             if let Some((due, _)) = stage.due() {
-                let begun = due - TimeDelta::days(TERM_DAYS);
-                points.push((begun + weeks("trimester_2"), ScreenWhy::Trimester(2)));
-                points.push((begun + weeks("trimester_3"), ScreenWhy::Trimester(3)));
+                let begun = due.checked_sub_signed(TimeDelta::days(TERM_DAYS));
+                let on = |name: &str| begun.and_then(|b| b.checked_add_signed(weeks(name)));
+                points.extend(on("trimester_2").map(|on| (on, ScreenWhy::Trimester(2))));
+                points.extend(on("trimester_3").map(|on| (on, ScreenWhy::Trimester(3))));
             }
         }
         Some(Stage::Postpartum { birth, .. }) => {
             points.push((*birth, ScreenWhy::Birth));
             for name in ["after_birth_1", "after_birth_2"] {
                 let number = bench.inputs.rules.number("screen.again", name) as u32;
-                points.push((*birth + weeks(name), ScreenWhy::WeeksAfter(number)));
+                points.extend(
+                    birth.checked_add_signed(weeks(name)).map(|on| (on, ScreenWhy::WeeksAfter(number))),
+                );
             }
         }
         Some(Stage::AfterLoss { on }) => points.push((*on, ScreenWhy::Loss)),

@@ -49,7 +49,8 @@ impl History {
             }
             (Stage::Postpartum { .. } | Stage::AfterLoss { .. }, Stage::Pregnant { .. }) if other => {
                 let ended = now.what.ended_on().unwrap_or(day);
-                let begun = stage.due().map(|(due, _)| due - TimeDelta::days(FROM_CONCEPTION));
+                let begun =
+                    stage.due().and_then(|(due, _)| due.checked_sub_signed(TimeDelta::days(FROM_CONCEPTION)));
                 let new = match begun {
                     Some(begun) => begun > ended,
                     None => day - ended > TimeDelta::days(NOT_KNOWN_YET),

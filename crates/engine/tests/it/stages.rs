@@ -201,3 +201,32 @@ fn what_the_desk_says_of_it() {
     says_stage(&mut s, Stage::Neither);
     assert!(codes(&s).contains(&"stage-differs"));
 }
+
+#[test]
+fn a_date_at_the_end_of_time_from_a_file_brings_nothing_down() {
+    for day in [chrono::NaiveDate::MIN, chrono::NaiveDate::MAX] {
+        for stage in [
+            Stage::pregnant(Some(day), None),
+            Stage::pregnant(None, Some(day)),
+            Stage::Postpartum { birth: day, mode: BirthMode::Vaginal, severe_tear: None },
+            Stage::AfterLoss { on: day },
+        ] {
+            // As the first stage, after a birth by another voice, and in a pregnancy.
+            for before in 0..3 {
+                let mut s = Story::new();
+                s.screened(&[], &[]).days(1);
+                match before {
+                    0 => {}
+                    1 => drop(s.birth_weeks_ago(3, BirthMode::Vaginal).today()),
+                    _ => drop(s.weeks_pregnant(20).today()),
+                }
+                s.on_device(COACH);
+                says_stage(&mut s, stage.clone());
+                s.with_bench(|b| {
+                    let _ = newel_engine::review::findings(b).len() + newel_engine::screening::due(b).len();
+                });
+                let _ = s.is_closed();
+            }
+        }
+    }
+}
