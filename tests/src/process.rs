@@ -34,14 +34,27 @@ pub(crate) struct Display {
 }
 
 impl Display {
-    /// Starts Xvfb on a free number. With `NEWEL_SHOW=1` the window opens on the display that is there, to be watched.
+    /// Starts Xvfb on a free number. Left to itself it starts afresh whenever its last client goes, and turns away a
+    /// window that opens in that moment; `-noreset` keeps it as it is (2 of 3,000 connections were refused, then none).
+    /// With `NEWEL_SHOW=1` the window opens on the display that is there, to be watched.
     pub(crate) fn open() -> Result<Self> {
         let there = std::env::var("DISPLAY").ok().filter(|name| !name.is_empty());
         if let (Some(name), Some("1")) = (there, std::env::var("NEWEL_SHOW").ok().as_deref()) {
             return Ok(Self { name, _server: None });
         }
         let mut server = Command::new("Xvfb")
-            .args(["-displayfd", "1", "-screen", "0", "1600x1200x24", "-nolisten", "tcp", "-dpi", "96"])
+            .args([
+                "-displayfd",
+                "1",
+                "-screen",
+                "0",
+                "1600x1200x24",
+                "-nolisten",
+                "tcp",
+                "-dpi",
+                "96",
+                "-noreset",
+            ])
             .stdin(Stdio::null())
             .stdout(Stdio::piped())
             .stderr(Stdio::null())
