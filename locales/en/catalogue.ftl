@@ -704,3 +704,90 @@ variant-breathing-sit-to-stand = Breathing with sit to stand
     .cue1 = Begin to breathe out, then stand
     .cue2 = Sit down on the breath in
     .cue3 = Never hold the breath to get up
+
+## Pelvic floor
+
+ladder-pelvic-floor = Pelvic floor
+
+variant-pelvic-floor-let-go = Let the pelvic floor go
+    .setup = On your side, pillows under head and between knees
+    .breath = In: it spreads and sinks. Out: leave it be
+    .cue1 = One rep is one slow breath
+    .cue2 = Jaw, belly and seat soften with it
+    .cue3 = Nothing is squeezed
+variant-pelvic-floor-short = Short holds on your side
+    .setup = On your side, pillow between your knees
+    .breath = Breathe out as you draw up
+    .cue1 = As if to keep in wind, then lift forward and up
+    .cue2 = Hold for one breath out
+    .cue3 = Let it go wholly before the next one
+variant-pelvic-floor-long = Long holds, seated
+    .setup = On a firm chair, feet flat, weight on both sit bones
+    .breath = Keep breathing while you hold
+    .cue1 = Draw up gently, as much as you can keep
+    .cue2 = Two easy breaths held, two to let go
+    .cue3 = Seat, thighs and belly stay quiet
+variant-pelvic-floor-standing = Holds standing up
+    .setup = Stand tall, feet hip-width apart, knees soft
+    .breath = Keep breathing while you hold
+    .cue1 = Draw up gently for two easy breaths
+    .cue2 = Stand as you would to wait for a bus
+    .cue3 = Let go for as long as you held
+
+## Mobility
+
+ladder-mobility = Mobility
+
+variant-mobility-side-bend-seated = Side bend, seated
+    .setup = On a chair, one arm up, the other hand on the seat
+    .breath = Breathe in along the open side
+    .cue1 = Reach up first, then over
+    .cue2 = Both sit bones stay on the seat
+    .cue3 = Change sides after every breath
+variant-mobility-round-all-fours = Round and lengthen on hands and knees
+    .setup = Hands under shoulders, knees under hips
+    .breath = Breathe out as you round
+    .cue1 = Push the floor away and round the whole back
+    .cue2 = Then lengthen, without hanging through
+    .cue3 = Move only as far as it feels easy
+variant-mobility-round-seated = Round and lengthen, seated
+    .setup = On a chair, hands on your knees
+    .breath = Breathe out as you round
+    .cue1 = Roll back off the sit bones and round
+    .cue2 = Roll forward and grow tall
+    .cue3 = Shoulders stay loose
+variant-mobility-open-chest-lying = Open the chest, lying on your side
+    .setup = On your side, knees bent, hands together in front
+    .breath = Breathe out as the arm opens
+    .cue1 = The top arm draws a half circle over you
+    .cue2 = Eyes follow the hand
+    .cue3 = Knees stay stacked, as far as it goes by itself
+variant-mobility-hip-half-kneeling = Hip opener, one knee down
+    .setup = One knee on a cushion, the other foot in front, a chair to hold
+    .breath = Breathe out as you move forward
+    .cue1 = Tuck the seat under, then move forward a little
+    .cue2 = Feel the front of the back hip
+    .cue3 = Trunk stays tall
+
+## Impact
+
+ladder-impact = Impact
+
+variant-impact-heel-drop = Heel drop
+    .setup = Stand tall, a fingertip on the wall
+    .breath = Breathe on, never hold
+    .cue1 = Rise on your toes
+    .cue2 = Let both heels drop and land softly
+    .cue3 = Stop at any heaviness, leak or pain
+variant-impact-bounce = Small bounces
+    .setup = Feet hip-width apart, knees soft
+    .breath = Breathe on, never hold
+    .cue1 = Bounce just clear of the floor
+    .cue2 = Land quietly, on the ball of the foot first
+    .cue3 = Stop at any heaviness, leak or pain
+variant-impact-hop = Hop on one leg
+    .setup = Stand on one leg, a wall within reach
+    .breath = Breathe on, never hold
+    .cue1 = Small hops on the spot
+    .cue2 = Land quietly, knee soft and over the toes
+    .cue3 = Stop at any heaviness, leak or pain

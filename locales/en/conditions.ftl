@@ -43,6 +43,8 @@ condition-girdle-pain = Pelvic girdle pain
 condition-prolapse = Prolapse
 condition-leaking = Leaking
 condition-midline-gap = Gap at the midline
+condition-pelvic-floor-tense = Pelvic floor that is hard to let go, or hurts
+    .care = Pelvic floor: letting go only.
 condition-low-back-pain = Low back pain
 condition-wrist-pain = Wrist pain
 condition-knee-pain = Knee pain
@@ -83,3 +85,17 @@ condition-insulin = Insulin
     .care = Have sugar within reach. Eat and dose as agreed with the clinic.
 condition-blood-thinner = A blood thinner
     .ask = Whether weights are allowed, and what to do after a knock.
+
+# What is tried before impact after a birth. Ids stand in rules.json, too.
+
+check-walk = Walk at a brisk pace
+check-balance = Stand on one leg
+check-single-leg-squat = Small squat on one leg
+check-running-man = Stand on one leg, swing arms and the other leg as in running
+check-calf-raise = Rise on the toes of one foot
+check-single-leg-bridge = Bridge on one leg
+check-single-leg-stand-up = Stand up from a chair on one leg
+check-side-leg-lift = Lying on the side, lift the top leg
+check-jog-on-the-spot = Jog on the spot
+check-bound = Bound forward
+check-hop = Hop on one leg

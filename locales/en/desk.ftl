@@ -65,6 +65,7 @@ desk-gap = { $count ->
     [one] One record is missing
    *[other] { $count } records are missing
 } in what was taken in. Ask her to write the log file again.
+desk-check-sign = Trying out before impact on { $day }, a sign came.
 desk-stage-moved = A new stage since { $day }.
 desk-near-due = { $days ->
     [0] The due date is today.
@@ -257,4 +258,5 @@ desk-kind-clearance = Clearance
 desk-kind-answer = Answer
 desk-kind-stage_changed = Stage
 desk-kind-screening = Screening
+desk-kind-impact_checked = Checks before impact
 desk-kind-other = Entry

@@ -72,6 +72,13 @@ reason-position-stage = { $week ->
         [0] { $variant } waits, another position instead.
        *[other] Week { $week }: { $variant } waits, another position instead.
     }
+reason-impact-waits = { $by ->
+    [checks] { $variant } waits: { $open ->
+        [one] one check before impact is
+       *[other] { $open } checks before impact are
+    } still open.
+   *[stage] { $variant } waits: no landing yet at this stage.
+}
 reason-condition-ruled-out = { $condition }: { $variant } is left out.
 reason-restricted = { $variant } is left out: { $note }
 reason-restricted-load = No more than { $load }: { $note }
@@ -80,9 +87,9 @@ reason-kit-lacks = { $variant } needs something that your kit does not have.
 reason-hold-waits = This rests until it has been answered.
 reason-red-waits = Training waits until the midwife, doctor or clinic has said yes and it is written down.
 reason-clearance-waits = { $of ->
-    [birth] After a caesarean or a severe tear, more than breathing waits for a yes from the midwife, doctor or clinic.
-    [birth-unsaid] How the birth went is not written down. Add it under Path, or ask the midwife or doctor first. Until then, breathing.
-   *[condition] { $condition }: more than breathing waits for a yes from the midwife, doctor or clinic.
+    [birth] After a caesarean or a severe tear: breathing, pelvic floor and mobility until the midwife, doctor or clinic has said yes.
+    [birth-unsaid] How the birth went is not written down. Add it under Path, or ask the midwife or doctor first. Until then: breathing, pelvic floor and mobility.
+   *[condition] { $condition }: breathing, pelvic floor and mobility until the midwife, doctor or clinic has said yes.
 }
 reason-clearance-first = { $condition }: no training before the midwife, doctor or clinic has said yes.
 reason-clearance-over = What the midwife, doctor or clinic allowed ran until { $day }. Ask them whether it goes on.

@@ -41,8 +41,16 @@ rule-stage-undated = While the week of a pregnancy is not known, effort is that 
 rule-stage-same-birth = A birth or a loss recorded again, at most { $days } days from the first date, is the same one put right.
 rule-position-supine = From week { $from_week } of pregnancy another position takes the place of lying flat on the back.
 rule-impact-wait = No impact before week { $from_week } after a birth.
-rule-clearance-asked = After a caesarean or a severe tear more than breathing waits for a clearance. A clearance opens what it speaks of, until its last day.
-rule-clearance-birth-unsaid = Where it is not said how a birth went, the provider is asked first up to week { $before_week }; breathing meanwhile.
+rule-impact-checks = { $asked ->
+    [1] After a birth, impact waits until the checks before it were done in full without a sign: those without a landing for the first steps, all of them for landing on one leg.
+   *[other] The checks before impact are not asked for after a birth.
+}
+rule-impact-pregnant = { $from_week ->
+    [0] No impact while pregnant.
+   *[other] No impact from week { $from_week } of pregnancy on.
+}
+rule-clearance-asked = After a caesarean or a severe tear training waits for a clearance; breathing, pelvic floor and mobility meanwhile. A clearance opens what it speaks of, until its last day.
+rule-clearance-birth-unsaid = Where it is not said how a birth went, the provider is asked first up to week { $before_week }; breathing, pelvic floor and mobility meanwhile.
 rule-breath-free = Where holding the breath is ruled out, at least { $least_reserve } reps stay in reserve.
 rule-screen-again = Screening is due again in weeks { $trimester_2 } and { $trimester_3 } of a pregnancy, at a birth or a loss, { $after_birth_1 } and { $after_birth_2 } weeks after a birth, after a sign that stopped training or a hold, and after { $stale_weeks } weeks at the latest.
 rule-stage-dates-differ = A due date that was told and one that was reckoned are pointed out when they are further apart than { $to_8_weeks } days (told before 9 weeks), { $to_15_weeks } (to 15), { $to_21_weeks } (to 21), { $to_27_weeks } (to 27) or { $from_28_weeks } (later). The one that was told holds.
@@ -87,47 +95,48 @@ rule-effort-plain = Neither pregnant nor after a birth (from week { $from_week }
 rule-condition-waters-broken = While pregnant no training before a clearance.
 rule-condition-preterm-labour = While pregnant no training before a clearance.
 rule-condition-bleeding-unexplained = While pregnant no training before a clearance.
-rule-condition-placenta-praevia = While pregnant the provider is asked first, breathing meanwhile; from week { $stricter_from } on no training before a clearance.
+rule-condition-placenta-praevia = While pregnant the provider is asked first; breathing, pelvic floor and mobility meanwhile; from week { $stricter_from } on no training before a clearance.
 rule-condition-pre-eclampsia = While pregnant no training before a clearance.
 rule-condition-cervical-insufficiency = While pregnant no training before a clearance.
 rule-condition-growth-restriction = While pregnant no training before a clearance.
 rule-condition-triplets = While pregnant no training before a clearance.
-rule-condition-twins = While pregnant the provider is asked first, breathing meanwhile.
-rule-condition-recurrent-loss = While pregnant the provider is asked first, breathing meanwhile.
-rule-condition-earlier-preterm-birth = While pregnant the provider is asked first, breathing meanwhile.
-rule-condition-other-pregnancy = While pregnant the provider is asked first, breathing meanwhile.
+rule-condition-twins = While pregnant the provider is asked first; breathing, pelvic floor and mobility meanwhile.
+rule-condition-recurrent-loss = While pregnant the provider is asked first; breathing, pelvic floor and mobility meanwhile.
+rule-condition-earlier-preterm-birth = While pregnant the provider is asked first; breathing, pelvic floor and mobility meanwhile.
+rule-condition-other-pregnancy = While pregnant the provider is asked first; breathing, pelvic floor and mobility meanwhile.
 rule-condition-gestational-diabetes = Recorded for the coach; nothing is ruled out.
-rule-condition-fertility-treatment = The provider is asked first, breathing meanwhile.
+rule-condition-fertility-treatment = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
 rule-condition-caesarean = Recorded for the coach; the birth itself asks for a clearance.
 rule-condition-severe-tear = Recorded for the coach; the birth itself asks for a clearance.
-rule-condition-birth-complication = After a birth the provider is asked first, breathing meanwhile.
-rule-condition-caesarean-worse = After a birth the provider is asked first, breathing meanwhile.
+rule-condition-birth-complication = After a birth the provider is asked first; breathing, pelvic floor and mobility meanwhile.
+rule-condition-caesarean-worse = After a birth the provider is asked first; breathing, pelvic floor and mobility meanwhile.
 rule-condition-girdle-pain = Nothing one-sided.
 rule-condition-prolapse = No impact.
+rule-condition-pelvic-floor-tense = The pelvic floor is let go, not drawn up.
 rule-condition-leaking = Recorded for the coach; nothing is ruled out.
 rule-condition-midline-gap = Recorded for the coach; nothing is ruled out.
 rule-condition-low-back-pain = Recorded for the coach; nothing is ruled out.
 rule-condition-wrist-pain = Nothing that leans on the wrists.
 rule-condition-knee-pain = Recorded for the coach; nothing is ruled out.
 rule-condition-shoulder-pain = Nothing overhead.
-rule-condition-fracture = The provider is asked first, breathing meanwhile.
-rule-condition-recent-surgery = The provider is asked first, breathing meanwhile.
+rule-condition-fracture = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
+rule-condition-recent-surgery = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
 rule-condition-hypermobility = Recorded for the coach; nothing is ruled out.
 rule-condition-diabetes-unsettled = No training before a clearance.
 rule-condition-blood-pressure-unsettled = No training before a clearance.
 rule-condition-thyroid-unsettled = No training before a clearance.
 rule-condition-heart-lung-serious = No training before a clearance.
-rule-condition-high-blood-pressure = The provider is asked first, breathing meanwhile.
-rule-condition-heart-lung-mild = The provider is asked first, breathing meanwhile.
-rule-condition-anaemia-felt = The provider is asked first, breathing meanwhile; { $extra_reserve } rep more is kept in reserve.
+rule-condition-high-blood-pressure = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
+rule-condition-heart-lung-mild = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
+rule-condition-anaemia-felt = The provider is asked first; breathing, pelvic floor and mobility meanwhile; { $extra_reserve } rep more is kept in reserve.
 rule-condition-anaemia = { $extra_reserve } rep more is kept in reserve.
-rule-condition-malnutrition = The provider is asked first, breathing meanwhile.
-rule-condition-eating-disorder = The provider is asked first, breathing meanwhile.
+rule-condition-malnutrition = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
+rule-condition-eating-disorder = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
 rule-condition-low-blood-pressure = Recorded for the coach; nothing is ruled out.
 rule-condition-heart-slowing-medicine = Recorded for the coach; nothing is ruled out.
 rule-condition-blood-pressure-medicine = Recorded for the coach; nothing is ruled out.
 rule-condition-insulin = Recorded for the coach; nothing is ruled out.
-rule-condition-blood-thinner = The provider is asked first, breathing meanwhile.
+rule-condition-blood-thinner = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
 
 ## The pages of the pack
 
@@ -144,6 +153,18 @@ rulebook-may-set = { $stricter ->
 rulebook-rules-part = Rules
 rulebook-effort-part = Effort by stage
 rulebook-conditions-part = Conditions named at screening
+rulebook-checks-part = Checks before impact
+rulebook-check = { $what }: { $count } { $of ->
+    [minutes] min
+    [seconds] s
+   *[reps] times
+}{ $side ->
+    [yes] , each side
+   *[no] { "" }
+}, { $lands ->
+    [yes] with a landing
+   *[no] without a landing
+}.
 rulebook-when-any = any time
 rulebook-when-pregnant = pregnant
 rulebook-when-pregnant-from = pregnant, from week { $week }

@@ -93,14 +93,14 @@ rest-taken-up = Said. It counts once both have said so.
 
 open-title = Waits for a yes
 open-none = Nothing waits for a clearance.
-open-birth = More than breathing, after a caesarean or a severe tear
-open-birth-unsaid = More than breathing, until it is said how the birth went
+open-birth = Training after a caesarean or a severe tear
+open-birth-unsaid = Training, until it is said how the birth went
 open-condition = { $condition }
 open-red = All training, since { $symptom } on { $day }
 open-before = All training, since a sign on { $day }
 open-hold = What has rested since { $symptom } on { $day }
 open-first = no training before
-open-meanwhile = breathing meanwhile
+open-meanwhile = breathing, pelvic floor and mobility meanwhile
 open-ran-out = ran out on { $day }
 open-ask = To ask: { $ask }
 clear-record = Write down a yes (a clearance)
@@ -127,6 +127,42 @@ clearance-over = ran out on { $day }
 clearance-of = for { $what }
 clearance-of-all = for all that waited then
 clearance-of-birth = the birth
+
+## Before impact
+
+impact-title = Before jumping and running
+impact-lead = Tried one by one, rested, on a level floor. Stop at heaviness, dragging, leaking, pain or a bulge, and mark it.
+impact-week = Open from week { $week } on. Trying earlier is for the coach to decide.
+impact-none = Not tried yet.
+impact-so-far = { $clear } of { $all } went well, the last on { $day }.
+impact-open-steps = Heel drops and small bounces are open.
+impact-open-all = Heel drops, small bounces and hops are open.
+impact-open-no = Nothing with a landing is open yet.
+impact-not-asked = The coach does not ask for these checks.
+impact-sign-then = A sign came: no landing for now. A pelvic health physiotherapist or the doctor is the one to ask.
+impact-do = Write down what was tried
+impact-form = What was tried before jumping and running
+impact-on = Day
+impact-part-first = Without a landing: opens heel drops and small bounces
+impact-part-lands = With a landing: opens hops. Only once all of the above went well.
+impact-count = { $count } { $of ->
+    [minutes] { $count ->
+        [one] minute
+       *[other] minutes
+    }
+    [seconds] seconds
+   *[reps] times
+}{ $side ->
+    [yes] , each side
+   *[no] { "" }
+}
+impact-outcome-clear = Went well
+impact-outcome-not_yet = Not yet
+impact-outcome-sign = A sign
+impact-note = A word to it (may stay empty)
+impact-keep = Keep it
+impact-nothing = Nothing is filled in yet.
+impact-kept = Written down.
 
 ## Signs
 

@@ -346,6 +346,7 @@ caution-wrist = weight on bent wrists
 caution-midline = strain on the midline
 caution-overhead = work overhead
 caution-impact = impact
+caution-pelvic_hold = drawing up the pelvic floor
 
 roster-safety = Safety page
 roster-give = Give a programme
@@ -381,3 +382,7 @@ planbook-seconds-one = { $low } s
 planbook-left = { $count } left
 planbook-levels-all = all steps
 planbook-levels = steps { $low } to { $high }
+
+## A day that is not filled in
+
+date-none = no day yet

@@ -226,6 +226,10 @@ stop-next-red = Training opens again once your midwife, doctor or clinic has sai
 stop-next-clearance = Training opens once your midwife, doctor or clinic has said yes and you or your coach have written it down.
 stop-next-hold = Training opens again once the answer named above is there and written down. What you did is kept.
 stop-not-medical = Newel does not diagnose. If you are worried, call, whatever it says here.
+stop-at = { $of ->
+    [seconds] Seconds
+   *[reps] Reps
+} done before it, { $variant } (may stay empty)
 stop-note = What was done, or how it was: for the log, if you like
 stop-read = I have read this: end the session
 hold-read = End the session

@@ -89,3 +89,6 @@ pattern-hip_abduction = Hip to the side
 pattern-carry = Carry
 pattern-trunk = Trunk
 pattern-breathing = Breathing
+pattern-pelvic_floor = Pelvic floor
+pattern-mobility = Mobility
+pattern-impact = Impact

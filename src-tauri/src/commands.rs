@@ -5,8 +5,8 @@
 use chrono::{DateTime, FixedOffset, Local, NaiveDate};
 use newel_app::views::{
     AppView, ChosenFile, ClearanceForm, ClientForm, ClientView, CorrectionForm, DeskView, ErrorView,
-    FinishForm, IntakeForm, KitView, MarkedView, OverrideForm, PathView, Role, RosterView, SafetyView,
-    SendView, SetForm, TakeInView, TrainView, WrittenView,
+    FinishForm, ImpactForm, IntakeForm, KitView, MarkedView, OverrideForm, PathView, Role, RosterView,
+    SafetyView, SendView, SetForm, TakeInView, TrainView, WrittenView,
 };
 use newel_app::{AppError, Newel, Worker};
 use newel_engine::ids::{PersonId, ProgrammeId, RecordId, RunId, SlotId, VariantId};
@@ -340,6 +340,16 @@ pub async fn clearance_record(
     form: ClearanceForm,
 ) -> Result<SafetyView, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.clearance_record(now(), person, form)).await
+}
+
+/// Records how the checks before impact went.
+#[tauri::command]
+pub async fn impact_record(
+    worker: State<'_, Worker>,
+    person: Option<PersonId>,
+    form: ImpactForm,
+) -> Result<SafetyView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.impact_record(now(), person, form)).await
 }
 
 /// Sets a rule for a client.

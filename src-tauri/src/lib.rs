@@ -73,6 +73,7 @@ pub fn run() {
             commands::stage_record,
             commands::stage_take_back,
             commands::take_up,
+            commands::impact_record,
             commands::clearance_record,
             commands::intake_record,
             commands::rule_set,

@@ -198,12 +198,26 @@ async fn a_red_flag_in_mid_set_at_30_weeks() -> Result<()> {
     two.window.click(&id("kind-baby-moving-less")).await?;
     job::until_card(&two.window, "stop").await?;
     two.shows("red-30-weeks").await?;
+    // How far the set went may be said, and is kept.
+    let more = id("stop-at-more");
+    let script = "document.querySelector(arguments[0]).scrollIntoView({ block: 'center' });";
+    two.window.run(script, vec![json!(more)]).await?;
+    for _ in 0..4 {
+        two.window.click(&more).await?;
+    }
+    two.shows("red-how-far").await?;
     two.window.click(&id("stop-read")).await?;
     two.window.until(&format!("document.querySelector('{}')", id("stop-cleared"))).await?;
     assert_eq!(two.state().await?["kind"], "red");
     let path = job::ask(&two.window, "path_view", json!({})).await?;
     let session = &path["sessions"][0];
     assert!(session["marks"].as_array().is_some_and(|m| m.len() == 1), "kept, with its mark: {session}");
+    let set = &session["sets"][0];
+    assert_eq!(
+        (&set["stopped"], &set["done"]["count"]),
+        (&json!(true), &json!(15)),
+        "seconds, by five from none: {set}"
+    );
     // Nothing is ticked for her, and nothing opens without a tick.
     two.window.click(&id("stop-cleared")).await?;
     two.window.find(&id("clearance-form")).await?;
@@ -399,6 +413,50 @@ async fn a_clearance_that_ran_out_is_asked_for_again() -> Result<()> {
     two.window.click(&id("clear-open")).await?;
     two.clears(&today().to_string(), None).await?;
     two.window.until(&format!("!document.querySelector('{}')", id("open-0"))).await?;
+    two.window.close().await
+}
+
+#[tokio::test]
+async fn fourteen_weeks_after_a_birth_the_checks_before_impact_are_written_down() -> Result<()> {
+    let two = Two::meet(born(98, "vaginal", Some(false)), intake(&[], json!([]))).await?;
+    two.window.click(&id("nav-path")).await?;
+    two.window.click(&id("safety-more")).await?;
+    let state = two.window.read(&id("impact-state")).await?.text;
+    assert!(state.contains("Nothing with a landing"), "{state}");
+    two.shows("impact-before").await?;
+    let taps = async |name: &str| -> Result<()> {
+        two.window.find(&id(name)).await?;
+        let script = "document.querySelector(arguments[0]).scrollIntoView({ block: 'center' });";
+        two.window.run(script, vec![json!(id(name))]).await?;
+        two.window.click(&id(name)).await
+    };
+    taps("impact-do").await?;
+    two.window.find(&id("impact-form")).await?;
+    // Nothing is filled in for her, and nothing can be kept empty.
+    taps("impact-keep").await?;
+    two.window.find("[role=alert]").await?;
+    two.shows("impact-form").await?;
+    for check in [
+        "walk",
+        "balance",
+        "single-leg-squat",
+        "running-man",
+        "calf-raise",
+        "single-leg-bridge",
+        "single-leg-stand-up",
+        "side-leg-lift",
+    ] {
+        taps(&format!("impact-{check}-clear")).await?;
+    }
+    taps("impact-hop-sign").await?;
+    two.shows("impact-filled").await?;
+    taps("impact-keep").await?;
+    two.window.until(&format!("!document.querySelector('{}')", id("impact-form"))).await?;
+    two.window.click(&id("safety-more")).await?;
+    let state = two.window.read(&id("impact-state")).await?.text;
+    assert!(state.contains("Nothing with a landing"), "a sign in the hop closes every landing: {state}");
+    two.window.find(&id("impact-check-hop")).await?;
+    two.shows("impact-after").await?;
     two.window.close().await
 }
 

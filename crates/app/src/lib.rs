@@ -18,6 +18,7 @@ pub mod rule_settings;
 pub mod rulebook;
 pub mod safety;
 pub mod simulate;
+mod stopped;
 pub mod strength;
 pub mod train;
 pub mod train_view;

@@ -3,7 +3,9 @@
 use crate::words::Words;
 use fluent_bundle::FluentArgs;
 use newel_engine::ids::RuleId;
-use newel_engine::rules::{Class, MaySet, RulePack, Scope, Stricter, SymptomKind, Urgency, When};
+use newel_engine::rules::{
+    CheckOf, Class, MaySet, ReadinessCheck, RulePack, Scope, Stricter, SymptomKind, Urgency, When,
+};
 use serde::Serialize;
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
@@ -46,6 +48,8 @@ pub struct Rulebook {
     pub effort: Vec<RuleEntry>,
     /// Conditions named at screening.
     pub conditions: Vec<RuleEntry>,
+    /// Checks before impact.
+    pub checks: Vec<RuleEntry>,
     /// Symptom kinds in the order they are shown.
     pub symptoms: Vec<SymptomEntry>,
 }
@@ -79,6 +83,30 @@ pub fn sentence(words: &Words, id: &RuleId, numbers: &BTreeMap<String, f64>) -> 
     words.say_with(&id.sentence(), &args).unwrap_or_else(|| id.to_string())
 }
 
+fn check_entry(check: &ReadinessCheck, words: &Words) -> RuleEntry {
+    let yes = |is: bool| if is { "yes" } else { "no" };
+    let mut args = FluentArgs::new();
+    args.set("what", words.say(&format!("check-{}", check.id)).unwrap_or_default());
+    args.set("count", check.count);
+    args.set(
+        "of",
+        match check.of {
+            CheckOf::Reps => "reps",
+            CheckOf::Seconds => "seconds",
+            CheckOf::Minutes => "minutes",
+        },
+    );
+    args.set("side", yes(check.per_side));
+    args.set("lands", yes(check.lands));
+    RuleEntry {
+        id: format!("check.{}", check.id).into(),
+        numbers: BTreeMap::from([("count".to_owned(), f64::from(check.count))]),
+        may_set: BTreeMap::new(),
+        sentence: words.say_with("rulebook-check", &args).unwrap_or_default(),
+        source: check.source.clone(),
+    }
+}
+
 impl Rulebook {
     /// Reads a pack.
     #[must_use]
@@ -104,7 +132,9 @@ impl Rulebook {
                 kind: kind.clone(),
             }
         });
-        Self { version: pack.version, rules, effort, conditions, symptoms: symptoms.collect() }
+        let checks = pack.checks().iter().map(|check| check_entry(check, words)).collect();
+        let symptoms = symptoms.collect();
+        Self { version: pack.version, rules, effort, conditions, checks, symptoms }
     }
 
     /// The decision table of symptoms, as a page in Markdown.
@@ -122,7 +152,12 @@ impl Rulebook {
     pub fn rule_page(&self, words: &Words) -> String {
         let say = |id: &str| words.say(id).unwrap_or_default();
         let mut page = format!("# {}\n\n{}\n", say("rulebook-rules-title"), say("rulebook-rules-intro"));
-        let parts = [("rules", &self.rules), ("effort", &self.effort), ("conditions", &self.conditions)];
+        let parts = [
+            ("rules", &self.rules),
+            ("effort", &self.effort),
+            ("conditions", &self.conditions),
+            ("checks", &self.checks),
+        ];
         for (part, entries) in parts {
             let _ = write!(page, "\n## {}\n\n", say(&format!("rulebook-{part}-part")));
             table_head(&mut page, &say("rulebook-rules-head"), 4);

@@ -8,7 +8,7 @@ use crate::train_view;
 use crate::views::{CorrectionForm, FinishForm, SetForm, TrainView};
 use chrono::{DateTime, FixedOffset};
 use newel_engine::flow::{self, Flow, left_out_when_short};
-use newel_engine::history::Run;
+use newel_engine::history::{Mark, Run};
 use newel_engine::ids::{RunId, SlotId, VariantId};
 use newel_engine::kit::Load;
 use newel_engine::programme::{Block, PlanSession, Slot};
@@ -314,6 +314,7 @@ impl Profile {
         now: DateTime<FixedOffset>,
         form: FinishForm,
     ) -> Result<TrainView, AppError> {
+        let books = self.books();
         let known = self.own()?;
         let run = known.history().run(form.run).ok_or(Refusal::NoSession)?;
         if run.ended.is_some() {
@@ -323,12 +324,25 @@ impl Profile {
         if form.effort.is_some_and(|e| e > 10) || form.minutes.is_some_and(|m| m > 600) || long {
             return Err(Refusal::OutOfRange.into());
         }
+        let mut payloads = Vec::new();
+        if let Some(count) = form.stopped_at {
+            // Of the latest mark that broke a set off. Left at none done, there is nothing to log.
+            let stopped_by = |m: &Mark| crate::stopped::set_of(&books.catalogue, run, m.record);
+            let set = run.marks.iter().rev().find_map(stopped_by);
+            let mut set = set.ok_or(Refusal::NoSuchThing)?;
+            match &mut set.seconds {
+                Some(seconds) => *seconds = count,
+                None => set.reps = count,
+            }
+            checked_set(set.reps, set.seconds, set.reserve, &set.load)?;
+            if count > 0 {
+                payloads.push(Payload::SetDone(set));
+            }
+        }
         let note = form.note.filter(|n| !n.trim().is_empty());
-        self.write_own(
-            Action::EndSession,
-            now,
-            vec![Payload::SessionEnded { run: form.run, effort: form.effort, minutes: form.minutes, note }],
-        )?;
+        let (run, effort, minutes) = (form.run, form.effort, form.minutes);
+        payloads.push(Payload::SessionEnded { run, effort, minutes, note });
+        self.write_own(Action::EndSession, now, payloads)?;
         self.train_view(now)
     }
 

@@ -2,6 +2,7 @@
 
 use crate::newel::Books;
 use crate::profile::Known;
+use crate::stopped;
 use crate::train::{open_run, session_of};
 use crate::views::{
     BlockView, ClosedKind, ClosedView, FinishedView, Follows, KindView, LoggedView, MarkView, NextDayView,
@@ -222,6 +223,10 @@ fn closed(bench: &Bench<'_>, open: Option<&Run>, by: Option<RecordId>, reasons: 
         urgency: red.map(|r| r.urgency),
         can_withdraw: here.is_some(),
         open_run: open.map(|r| r.id),
+        stopped: open
+            .zip(by)
+            .and_then(|(run, by)| stopped::set_of(bench.ground.catalogue, run, by))
+            .map(|set| stopped::view(&set)),
         reasons,
     }
 }

@@ -109,7 +109,13 @@ impl Home {
             view = client.set_log(now, as_planned(&view)).unwrap();
         }
         assert!(session(&view).work.is_none(), "every set was done");
-        let form = FinishForm { run: session(&view).run, effort: Some(4), minutes: Some(30), note: None };
+        let form = FinishForm {
+            run: session(&view).run,
+            effort: Some(4),
+            minutes: Some(30),
+            note: None,
+            stopped_at: None,
+        };
         client.session_finish(now, form).unwrap();
         now
     }
@@ -167,7 +173,13 @@ fn the_main_job_from_plan_to_answer() {
         clock += Duration::seconds(80);
         view = client.set_log(clock, as_planned(&view)).unwrap();
     }
-    let form = FinishForm { run, effort: Some(5), minutes: Some(34), note: Some("Felt it twice".into()) };
+    let form = FinishForm {
+        run,
+        effort: Some(5),
+        minutes: Some(34),
+        note: Some("Felt it twice".into()),
+        stopped_at: None,
+    };
     let finished = client.session_finish(clock, form).unwrap();
     let TrainState::Finished(after) = finished.state else { panic!("what comes next is shown") };
     assert!(after.next.iter().all(|p| !p.reasons.all().is_empty()), "each with its reasons");
@@ -243,7 +255,12 @@ fn what_comes_after_a_symptom_is_a_level_down_and_up_again_later() {
         clock += Duration::minutes(1);
         view = client.set_log(clock, as_planned(&view)).unwrap();
     }
-    client.session_finish(clock, FinishForm { run, effort: Some(4), minutes: Some(30), note: None }).unwrap();
+    client
+        .session_finish(
+            clock,
+            FinishForm { run, effort: Some(4), minutes: Some(30), note: None, stopped_at: None },
+        )
+        .unwrap();
     let path = client.path_view(clock + Duration::days(1)).unwrap();
     let squat = path.ladders.iter().find(|l| l.ladder.as_str() == "squat").unwrap();
     assert_eq!(squat.level, Some(level - 1), "next time starts there");
@@ -267,7 +284,9 @@ fn a_red_flag_closes_training_until_a_clearance() {
 
     let marked = client.mark(now, run, false).unwrap();
     client.mark_say(now, marked.mark.mark, felt("bleeding")).unwrap();
-    client.session_finish(now, FinishForm { run, effort: None, minutes: None, note: None }).unwrap();
+    client
+        .session_finish(now, FinishForm { run, effort: None, minutes: None, note: None, stopped_at: None })
+        .unwrap();
     let refused = client.record_withdraw(now, marked.mark.mark);
     assert!(matches!(refused, Err(AppError::Refused(Refusal::Confirmed))), "confirmed is confirmed");
     // Talking it down later does not open it either.
@@ -341,7 +360,9 @@ fn a_hold_is_answered_by_the_coach_and_the_ladder_comes_back() {
     let marked = client.mark(clock, run, false).unwrap();
     let told = client.mark_say(clock, marked.mark.mark, felt("bulge")).unwrap();
     assert!(matches!(told.mark.follows, Follows::Hold { .. }), "{:?}", told.mark.follows);
-    client.session_finish(clock, FinishForm { run, effort: None, minutes: None, note: None }).unwrap();
+    client
+        .session_finish(clock, FinishForm { run, effort: None, minutes: None, note: None, stopped_at: None })
+        .unwrap();
     let log = home.sends_log(clock);
     home.coach_takes_in(&log, clock);
     let person = home.person;

@@ -6,12 +6,16 @@
 
 use chrono::{DateTime, Days, Duration, FixedOffset};
 use newel_app::views::{
-    ClearanceForm, ClientForm, Follows, IntakeForm, Role, SafetyView, SetForm, TrainState, TrainView,
+    ClearanceForm, ClientForm, FinishForm, Follows, ImpactForm, IntakeForm, Role, SafetyView, SetForm,
+    TrainState, TrainView,
 };
 use newel_app::{AppError, Newel, Refusal};
 use newel_engine::ids::PersonId;
 use newel_engine::kit::{Dumbbell, Kit};
-use newel_engine::record::{Baseline, ClearedThing, Readiness, Reserve, Symptom, SymptomAmount, Voice};
+use newel_engine::proposal::Target;
+use newel_engine::record::{
+    Baseline, CheckOutcome, CheckResult, ClearedThing, Readiness, Reserve, Symptom, SymptomAmount, Voice,
+};
 use newel_engine::rules::{Class, RulePack, Scope};
 use newel_engine::screening::ScreenWhy;
 use newel_engine::stage::{BirthMode, Stage, Told};
@@ -286,4 +290,87 @@ fn what_she_sees_follows_from_the_class() {
             );
         }
     }
+}
+
+#[test]
+fn how_far_the_set_went_that_a_red_flag_stopped_is_kept_and_is_no_evidence() {
+    let mut two = two(Some(due_in(70)), None);
+    let client = two.client.profile().unwrap();
+    let view = client.session_begin(now(), Readiness::Usual, Vec::new()).unwrap();
+    let TrainState::Session(session) = view.state else { panic!("begun") };
+    let (run, work) = (session.run, session.work.unwrap());
+    let marked = client.mark(now(), run, false).unwrap();
+    let felt = Symptom { kind: Some("bleeding".into()), amount: None, place: None, words: None };
+    let told = client.mark_say(now(), marked.mark.mark, felt).unwrap();
+    let TrainState::Closed(closed) = told.train.state else { panic!("closed") };
+    let stopped = closed.stopped.expect("a set was in hand");
+    assert_eq!((stopped.variant, stopped.timed), (work.variant.clone(), true), "breathing comes first");
+    let form = |stopped_at| FinishForm {
+        run,
+        effort: None,
+        minutes: None,
+        note: None,
+        stopped_at: Some(stopped_at),
+    };
+    assert!(matches!(client.session_finish(now(), form(5000)), Err(AppError::Refused(_))), "too many");
+    client.session_finish(now(), form(4)).unwrap();
+    let path = client.path_view(now() + Duration::hours(1)).unwrap();
+    let sets = &path.sessions[0].sets;
+    assert_eq!(sets.len(), 1);
+    assert!(sets[0].stopped, "marked as broken off");
+    assert_eq!((sets[0].done, sets[0].variant.clone()), (Target::Seconds(4), work.variant));
+
+    // A mark at rest breaks nothing off.
+    let mut two = self::two(Some(due_in(70)), None);
+    let client = two.client.profile().unwrap();
+    let view = client.session_begin(now(), Readiness::Usual, Vec::new()).unwrap();
+    let TrainState::Session(session) = view.state else { panic!("begun") };
+    let marked = client.mark(now(), session.run, true).unwrap();
+    let felt = Symptom { kind: Some("bleeding".into()), amount: None, place: None, words: None };
+    let told = client.mark_say(now(), marked.mark.mark, felt).unwrap();
+    let TrainState::Closed(closed) = told.train.state else { panic!("closed") };
+    assert!(closed.stopped.is_none());
+    let form = FinishForm { run: session.run, effort: None, minutes: None, note: None, stopped_at: Some(4) };
+    assert_eq!(refused(client.session_finish(now(), form)), Refusal::NoSuchThing);
+}
+
+#[test]
+fn checks_before_impact_are_recorded_by_either_and_open_what_they_speak_of() {
+    let birth = now().date_naive() - Days::new(14 * 7);
+    let stage = Stage::Postpartum { birth, mode: BirthMode::Vaginal, severe_tear: Some(false) };
+    let mut two = two(Some(stage), None);
+    let person = two.person;
+    let impact = view(&mut two.client, None).impact.expect("asked after a birth");
+    assert_eq!((impact.from_week, impact.asked, impact.opens_first), (None, true, false));
+    let first: Vec<_> = impact.checks.iter().filter(|c| !c.what.lands).map(|c| c.what.id.clone()).collect();
+    let form = |on, outcome| ImpactForm {
+        on,
+        results: first.iter().map(|check| CheckResult { check: check.clone(), outcome }).collect(),
+        note: String::new(),
+    };
+    let today = now().date_naive();
+    let her = two.client.profile().unwrap();
+    for day in [today + Days::new(1), birth - Days::new(1)] {
+        let wrong = her.impact_record(now(), None, form(day, CheckOutcome::Clear));
+        assert_eq!(refused(wrong), Refusal::DateCannotBe);
+    }
+    let nothing = ImpactForm { on: today, results: Vec::new(), note: String::new() };
+    assert_eq!(refused(her.impact_record(now(), None, nothing)), Refusal::NothingChosen);
+    let unknown = CheckResult { check: "somersault".into(), outcome: CheckOutcome::Clear };
+    let unknown = ImpactForm { on: today, results: vec![unknown], note: String::new() };
+    assert_eq!(refused(her.impact_record(now(), None, unknown)), Refusal::NoSuchThing);
+    let seen = her.impact_record(now(), None, form(today, CheckOutcome::Clear)).unwrap();
+    let impact = seen.impact.unwrap();
+    assert_eq!((impact.opens_first, impact.opens_all), (true, false));
+    // The coach tried with her on the same day, and one of them brought a sign: the stricter holds on her page.
+    let results = vec![CheckResult { check: first[0].clone(), outcome: CheckOutcome::Sign }];
+    let coach = two.coach.profile().unwrap();
+    let tried = ImpactForm { on: today, results, note: "heaviness".into() };
+    let seen = coach.impact_record(now(), Some(person), tried).unwrap();
+    assert!(!seen.impact.unwrap().opens_first);
+    let found = coach.desk_view(now()).unwrap();
+    let codes: Vec<_> = found.queue.iter().flat_map(|c| &c.findings).map(|f| f.code.clone()).collect();
+    assert!(codes.iter().any(|c| c == "check-sign"), "{codes:?}");
+    // A pregnancy asks for none of it.
+    assert!(view(&mut self::two(Some(due_in(100)), None).client, None).impact.is_none());
 }

@@ -78,8 +78,28 @@ pub enum Pattern {
     Carry,
     /// Trunk held or turned against a force.
     Trunk,
-    /// Breathing and pelvic floor.
+    /// Breathing.
     Breathing,
+    /// The pelvic floor, drawn up and let go.
+    PelvicFloor,
+    /// Joints moved through their range.
+    Mobility,
+    /// Landing.
+    Impact,
+}
+
+impl Pattern {
+    /// True for what goes on while the provider is asked: breathing, pelvic floor and mobility.
+    #[must_use]
+    pub fn goes_on_meanwhile(self) -> bool {
+        matches!(self, Self::Breathing | Self::PelvicFloor | Self::Mobility)
+    }
+
+    /// True for what is trained in the first days after a birth, beside walking: breathing and pelvic floor.
+    #[must_use]
+    pub fn is_of_the_first_days(self) -> bool {
+        matches!(self, Self::Breathing | Self::PelvicFloor)
+    }
 }
 
 /// Part of the body that works, for the scope of a hold.
@@ -137,6 +157,8 @@ pub enum Caution {
     Overhead,
     /// Feet leave the floor and land.
     Impact,
+    /// The pelvic floor is drawn up and held.
+    PelvicHold,
 }
 
 /// How a variant is loaded.

@@ -1,8 +1,9 @@
 //! What is allowed on a day: her kit, her stage, her conditions, the coach's restrictions.
 
-use crate::catalogue::{Catalogue, Caution, Ladder, Loading, Pattern, Place, Position, Variant};
+use crate::catalogue::{Catalogue, Caution, Ladder, Loading, Place, Position, Variant};
 use crate::history::{Cleared, History, Intake, Restriction, Said};
 use crate::ids::{ConditionId, LadderId, RuleId, SymptomId};
+use crate::impact::CheckStanding;
 use crate::kit::{Kit, Load};
 use crate::programme::LevelSpan;
 use crate::reason::{Fact, Reason, ReasonCode};
@@ -37,6 +38,8 @@ pub struct Ground<'a> {
     pub restrictions: Vec<Restriction>,
     /// What training waits for: clearances that are asked for and not given, or that have run out; the strictest first.
     pub waits: Vec<ClearanceWait>,
+    /// How the checks before impact stand after a birth or a loss; empty at any other stage.
+    pub checks: Vec<CheckStanding>,
     /// True when nothing may be held for the rest of today, lying or seated.
     pub unloaded_today: bool,
     /// Positions that a symptom made her give up for the rest of the pregnancy, with its kind.
@@ -141,8 +144,10 @@ pub enum Bar {
     PositionByStage(Position),
     /// She was unwell in this position in this pregnancy.
     PositionBySymptom(Position, SymptomId),
-    /// Impact, too early after a birth.
+    /// No impact yet after a birth, or none while pregnant.
     ImpactByStage,
+    /// So many checks before impact are not done.
+    ImpactByChecks(usize),
     /// Nothing is held at this stage.
     LoadByStage,
     /// Breathing alone at this stage.
@@ -194,6 +199,8 @@ impl<'a> Ground<'a> {
             .map(|r| r.what.clone())
             .collect();
         let waits = waits(history, rules, day, &stage, &intake, &known);
+        let since = recorded.and_then(Stage::ended_on);
+        let checks = since.map(|since| crate::impact::standing(history, rules, since, day, until));
         Self {
             catalogue,
             rules,
@@ -203,6 +210,7 @@ impl<'a> Ground<'a> {
             intake,
             restrictions,
             waits,
+            checks: checks.unwrap_or_default(),
             unloaded_today: false,
             given_up: given_up(history, rules, &stage, &known),
         }
@@ -239,9 +247,9 @@ impl<'a> Ground<'a> {
     #[must_use]
     pub fn bar(&self, place: &Place<'_>, span: Option<LevelSpan>) -> Option<Bar> {
         let v = place.variant;
-        let breathing = place.ladder.pattern == Pattern::Breathing;
+        let pattern = place.ladder.pattern;
         if let Some(wait) = self.waits.first()
-            && !breathing
+            && !pattern.goes_on_meanwhile()
         {
             return Some(Bar::Clearance(wait.clone()));
         }
@@ -255,7 +263,7 @@ impl<'a> Ground<'a> {
             return Some(Bar::UnloadedToday);
         }
         if let Some(rule) = self.effort() {
-            if rule.breathing_only && !breathing {
+            if rule.breathing_only && !pattern.is_of_the_first_days() {
                 return Some(Bar::BreathingByStage);
             }
             if !rule.load_allowed && !matches!(v.loading, Loading::Body | Loading::Assist { .. }) {
@@ -271,11 +279,14 @@ impl<'a> Ground<'a> {
         if let Some((position, kind)) = self.given_up.iter().find(|(p, _)| *p == v.position) {
             return Some(Bar::PositionBySymptom(*position, kind.clone()));
         }
-        if let Some(week) = self.stage.weeks_after()
-            && v.cautions.contains(&Caution::Impact)
-            && f64::from(week) < self.rules.number("impact.wait", "from_week")
-        {
-            return Some(Bar::ImpactByStage);
+        if v.cautions.contains(&Caution::Impact) {
+            if self.impact_rule().is_some() {
+                return Some(Bar::ImpactByStage);
+            }
+            let open = self.open_checks(v.cautions.contains(&Caution::OneSided));
+            if open > 0 {
+                return Some(Bar::ImpactByChecks(open));
+            }
         }
         for id in &self.intake.conditions {
             if let Some(c) = self.rules.condition(id)
@@ -314,6 +325,27 @@ impl<'a> Ground<'a> {
         None
     }
 
+    /// The rule by which her stage rules impact out, if it does.
+    fn impact_rule(&self) -> Option<&'static str> {
+        if self.stage.is_pregnant() {
+            let from = self.rules.number("impact.pregnant", "from_week");
+            return (self.week_or("position_week") >= from).then_some("impact.pregnant");
+        }
+        let wait = self.rules.number("impact.wait", "from_week");
+        self.stage.weeks_after().is_some_and(|week| f64::from(week) < wait).then_some("impact.wait")
+    }
+
+    /// How many checks before impact are not done: of those without a landing, or of all for a landing on one leg. One
+    /// that brought a sign counts for every landing. None
+    /// where the coach does not ask for them, and at a stage that does not.
+    #[must_use]
+    pub fn open_checks(&self, one_leg: bool) -> usize {
+        if self.rules.number("impact.checks", "asked") < 1.0 {
+            return 0;
+        }
+        self.checks.iter().filter(|c| !c.is_clear() && (one_leg || !c.lands || c.brought_a_sign())).count()
+    }
+
     /// Variants of a ladder that are open today, easiest level first.
     #[must_use]
     pub fn open(&self, ladder: &'a Ladder, span: Option<LevelSpan>) -> Vec<Place<'a>> {
@@ -344,7 +376,15 @@ impl<'a> Ground<'a> {
                 with_week(on(ReasonCode::PositionStage, &format!("symptom.{kind}")))
                     .with("symptom", Fact::Symptom(kind.clone()))
             }
-            Bar::ImpactByStage => with_week(on(ReasonCode::PositionStage, "impact.wait")),
+            Bar::ImpactByStage => with_week(
+                on(ReasonCode::ImpactWaits, self.impact_rule().unwrap_or("impact.wait"))
+                    .with("by", Fact::Words("stage".to_owned())),
+            ),
+            Bar::ImpactByChecks(open) => with_week(
+                on(ReasonCode::ImpactWaits, "impact.checks")
+                    .with("by", Fact::Words("checks".to_owned()))
+                    .number("open", *open as f64),
+            ),
             Bar::LoadByStage => with_week(by_stage(ReasonCode::StageUnloaded)),
             Bar::BreathingByStage => with_week(by_stage(ReasonCode::StageBreathing)),
             Bar::Clearance(wait) => self.wait_reason(wait),
@@ -395,10 +435,10 @@ impl<'a> Ground<'a> {
         {
             add(position(Position::Supine), RuledOutBy::Stage, "position.supine");
         }
-        if let Some(week) = self.stage.weeks_after()
-            && f64::from(week) < self.rules.number("impact.wait", "from_week")
-        {
-            add(caution(Caution::Impact), RuledOutBy::Stage, "impact.wait");
+        if let Some(rule) = self.impact_rule() {
+            add(caution(Caution::Impact), RuledOutBy::Stage, rule);
+        } else if self.open_checks(false) > 0 {
+            add(caution(Caution::Impact), RuledOutBy::Stage, "impact.checks");
         }
         for (given_up, kind) in &self.given_up {
             let by = RuledOutBy::Symptom { symptom: kind.clone() };

@@ -93,6 +93,10 @@ slug!(
     ConditionId
 );
 slug!(
+    /// Something tried before impact, e.g. `single-leg-squat`.
+    CheckId
+);
+slug!(
     /// A slot of a programme; it survives revisions.
     SlotId
 );

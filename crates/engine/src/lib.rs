@@ -9,6 +9,7 @@ pub mod flow;
 pub mod ground;
 pub mod history;
 pub mod ids;
+pub mod impact;
 pub mod kit;
 pub mod ledger;
 pub mod monitor;

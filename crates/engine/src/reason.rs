@@ -96,6 +96,8 @@ codes! {
     ConditionReserve = "condition-reserve",
     /// A position is ruled out by stage.
     PositionStage = "position-stage",
+    /// No landing yet: by stage, or until the checks before it are done.
+    ImpactWaits = "impact-waits",
     /// Something is ruled out by a condition.
     ConditionRuledOut = "condition-ruled-out",
     /// Something is ruled out by a restriction with a note.

@@ -4,7 +4,7 @@
 //! bears the SHA-256 of the one before. Only that device ever appends to it.
 
 use crate::ids::{
-    ConditionId, DeviceId, LadderId, PersonId, PlanSessionId, ProgrammeId, RecordId, RunId, SlotId,
+    CheckId, ConditionId, DeviceId, LadderId, PersonId, PlanSessionId, ProgrammeId, RecordId, RunId, SlotId,
     SymptomId, VariantId,
 };
 use crate::kit::{Kit, Load};
@@ -249,6 +249,29 @@ pub enum ClearedThing {
     },
 }
 
+/// How a readiness check went. Later is stricter.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "snake_case")]
+#[ts(export)]
+pub enum CheckOutcome {
+    /// Done in full, and nothing was felt.
+    Clear,
+    /// Not done in full.
+    NotYet,
+    /// A sign came: heaviness, leaking, pain, a bulge or doming.
+    Sign,
+}
+
+/// One readiness check with how it went.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[ts(export)]
+pub struct CheckResult {
+    /// Which.
+    pub check: CheckId,
+    /// How it went.
+    pub outcome: CheckOutcome,
+}
+
 /// The answer to a hold.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(rename_all = "snake_case")]
@@ -454,6 +477,18 @@ pub enum Payload {
     TakenUp {
         /// Who says so.
         by: Voice,
+        /// In words.
+        #[serde(default)]
+        note: String,
+    },
+    /// Checks before impact were tried. Those that are not named stand as they did.
+    ImpactChecked {
+        /// The day.
+        on: NaiveDate,
+        /// Who says so.
+        by: Voice,
+        /// What was tried and how it went.
+        results: Vec<CheckResult>,
         /// In words.
         #[serde(default)]
         note: String,

@@ -36,6 +36,7 @@ pub const FINDING_CODES: &[&str] = &[
     "red-flag",
     "clearance-waits",
     "clearance-over",
+    "check-sign",
     "plan-rests",
     "plan-rests-loss",
     "stage-differs",
@@ -112,6 +113,14 @@ fn safety(bench: &Bench<'_>, found: &mut Vec<Finding>) {
         let mut f = finding(code, Urge::Attention).with("day", Fact::Day(rest.day));
         f = f.number("client", f64::from(u8::from(rest.taken_up.contains(&Voice::Client))));
         found.push(f.number("coach", f64::from(u8::from(rest.taken_up.contains(&Voice::Coach)))));
+    }
+    for check in bench.ground.checks.iter().filter(|c| c.brought_a_sign()) {
+        if let Some(day) = check.on {
+            let words = Fact::Words(check.check.to_string());
+            found.push(
+                finding("check-sign", Urge::Attention).with("check", words).with("day", Fact::Day(day)),
+            );
+        }
     }
     if bench.inputs.history.stages_said.iter().any(|s| s.aside) {
         found.push(finding("stage-differs", Urge::Attention));
@@ -239,7 +248,9 @@ fn contact(bench: &Bench<'_>, found: &mut Vec<Finding>) {
     }
     for said in history.stages.iter().filter(|s| days(s.at.date_naive(), today) <= desk(bench, "recent_days"))
     {
-        if history.stages.first().is_some_and(|first| first.record != said.record) {
+        // A plan that rests has said it already.
+        let rests = history.rests().is_some_and(|r| said.what.ended_on() == Some(r.day));
+        if history.stages.first().is_some_and(|first| first.record != said.record) && !rests {
             found.push(finding("stage-moved", Urge::Attention).with("day", Fact::Day(said.at.date_naive())));
         }
     }

@@ -44,6 +44,8 @@ pub enum Action {
     ChangeStage,
     /// Recorded the outcome of an intake.
     Screen,
+    /// Recorded checks before impact.
+    CheckImpact,
     /// Ruled something out.
     Restrict,
     /// Answered a hold.
@@ -136,6 +138,7 @@ pub fn areas_of(payload: &Payload) -> BTreeSet<Area> {
         Payload::KitChanged { .. } | Payload::TenReps { .. } => &[Area::Kit],
         Payload::Screening { .. }
         | Payload::TakenUp { .. }
+        | Payload::ImpactChecked { .. }
         | Payload::Restriction { .. }
         | Payload::HoldAnswered { .. }
         | Payload::Clearance { .. }

@@ -94,6 +94,7 @@ pub(crate) fn target_of(payload: &Payload) -> Option<RecordId> {
         | Payload::StageChanged { .. }
         | Payload::Screening { .. }
         | Payload::TakenUp { .. }
+        | Payload::ImpactChecked { .. }
         | Payload::Restriction { .. }
         | Payload::Clearance { .. }
         | Payload::Question { .. }

@@ -119,6 +119,7 @@ fn payload(
         | Payload::StageChanged { .. }
         | Payload::Screening { .. }
         | Payload::TakenUp { .. }
+        | Payload::ImpactChecked { .. }
         | Payload::Restriction { .. }
         | Payload::HoldAnswered { .. }
         | Payload::Clearance { .. }

@@ -52,6 +52,10 @@ class Grounds:
                 return asks and not any(birth <= on <= self.day for on in self.case.log.clearances)
         return False
 
+    def lands(self):
+        """No landing while pregnant, and after a birth or a loss none before the checks, which these logs do not hold."""
+        return self.weeks_pregnant() is None and self.weeks_after() is None
+
     # -- what is open
 
     def loads(self, variant):
@@ -59,9 +63,12 @@ class Grounds:
 
     def is_open(self, level, variant, slot):
         held = variant["loading"]["with"] not in ("body", "assist")
-        if self.waits_for_clearance() and self.ladder["pattern"] != "breathing":
+        pattern = self.ladder["pattern"]
+        if self.waits_for_clearance() and pattern not in ("breathing", "pelvic_floor", "mobility"):
             return False
-        if self.breathing_only() and self.ladder["pattern"] != "breathing":
+        if self.breathing_only() and pattern not in ("breathing", "pelvic_floor"):
+            return False
+        if "impact" in variant.get("cautions", []) and not self.lands():
             return False
         if self.unloaded() and held:
             return False

@@ -3,4 +3,4 @@
 /**
  * A thing to look out for; a restriction may rule variants out by it.
  */
-export type Caution = "one_sided" | "wrist" | "midline" | "overhead" | "impact";
+export type Caution = "one_sided" | "wrist" | "midline" | "overhead" | "impact" | "pelvic_hold";

@@ -6,6 +6,7 @@ import type { PlanRestView } from "./PlanRestView";
 import type { Reason } from "./Reason";
 import type { RecordId } from "./RecordId";
 import type { RunId } from "./RunId";
+import type { StoppedView } from "./StoppedView";
 import type { SymptomId } from "./SymptomId";
 import type { Urgency } from "./Urgency";
 
@@ -53,6 +54,10 @@ can_withdraw: boolean,
  * The run that it stopped and that is still open, to be confirmed with `session_finish`.
  */
 open_run: RunId | null, 
+/**
+ * The set that it stopped, if one was in hand and nothing of it is logged.
+ */
+stopped: StoppedView | null, 
 /**
  * Why, in full.
  */

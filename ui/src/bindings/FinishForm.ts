@@ -20,4 +20,8 @@ minutes: number | null,
 /**
  * Note.
  */
-note: string | null, };
+note: string | null, 
+/**
+ * Reps or seconds done in the set that a mark stopped, if she says so.
+ */
+stopped_at: number | null, };

@@ -5,6 +5,7 @@ import type { ConditionChoice } from "./ConditionChoice";
 import type { ConditionView } from "./ConditionView";
 import type { Disagreement } from "./Disagreement";
 import type { DueView } from "./DueView";
+import type { ImpactView } from "./ImpactView";
 import type { IntakeView } from "./IntakeView";
 import type { LoosenedView } from "./LoosenedView";
 import type { OpenThing } from "./OpenThing";
@@ -112,6 +113,10 @@ restrictions: Array<RestrictionView>,
  * Effort that her stage asks for.
  */
 effort: StageEffortView | null, 
+/**
+ * Checks before impact, where the stage asks for them.
+ */
+impact: ImpactView | null, 
 /**
  * Screenings that are due, the latest set point first.
  */

@@ -12,6 +12,7 @@ import type {
   ErrorView,
   FinishForm,
   HoldAnswer,
+  ImpactForm,
   IntakeForm,
   Kit,
   KitView,
@@ -100,6 +101,8 @@ export const takeUp = (person: string | null, note: string): Promise<SafetyView>
   invoke('take_up', { person, note });
 export const clearanceRecord = (person: string | null, form: ClearanceForm): Promise<SafetyView> =>
   invoke('clearance_record', { person, form });
+export const impactRecord = (person: string | null, form: ImpactForm): Promise<SafetyView> =>
+  invoke('impact_record', { person, form });
 export const ruleSet = (person: string, setting: RuleSetting): Promise<SafetyView> =>
   invoke('rule_set', { person, setting });
 export const intakeRecord = (person: string | null, form: IntakeForm): Promise<SafetyView> =>

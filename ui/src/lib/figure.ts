@@ -185,6 +185,8 @@ export type Prop =
   | { readonly prop: 'plate'; readonly at: Joint }
   /** A loop band about both knees. */
   | { readonly prop: 'loop' }
+  /** The pelvic floor, drawn up or let go. */
+  | { readonly prop: 'pelvis'; readonly way: 'up' | 'down' }
   /** Ribs that widen. */
   | { readonly prop: 'breath' };
 

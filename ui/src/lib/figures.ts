@@ -25,6 +25,9 @@ const PLAIN: Record<string, string> = {
   'press-out': 'press-out-standing',
   'hip-abduction': 'hip-abduction-side-lying',
   breathing: 'breathing-seated',
+  'pelvic-floor': 'pelvic-floor-long',
+  mobility: 'mobility-side-bend-seated',
+  impact: 'impact-bounce',
 };
 
 /** The movement of a variant; failing that the plainest of its ladder; failing that none. */

@@ -76,6 +76,7 @@ impl Profile {
                     Payload::HoldAnswered { note, .. } => ("hold_answered", note.clone()),
                     Payload::Restriction { note, .. } => ("restriction", note.clone()),
                     Payload::TakenUp { note, .. } => ("taken_up", note.clone()),
+                    Payload::ImpactChecked { note, .. } => ("impact_checked", note.clone()),
                     Payload::Clearance { who, said, .. } => ("clearance", format!("{who}: {said}")),
                     _ => return None,
                 };

@@ -4,9 +4,12 @@ use super::coach::{RestrictionView, RuleSettingView};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::ground::RuledOut;
 use newel_engine::ids::{ConditionId, PersonId, RecordId, RuleId, SymptomId};
+use newel_engine::impact::CheckStanding;
 use newel_engine::reason::Reason;
-use newel_engine::record::{Baseline, ClearedThing, Voice};
-use newel_engine::rules::{Asks, Class, ConditionGroup, MaySet, Scope, SettingTarget, SettingValue, Urgency};
+use newel_engine::record::{Baseline, CheckResult, ClearedThing, Voice};
+use newel_engine::rules::{
+    Asks, Class, ConditionGroup, MaySet, ReadinessCheck, Scope, SettingTarget, SettingValue, Urgency,
+};
 use newel_engine::screening::ScreenDue;
 use newel_engine::stage::{DatedBy, Disagreement, Stage, StageOn, Told};
 use serde::{Deserialize, Serialize};
@@ -59,6 +62,8 @@ pub struct SafetyView {
     pub restrictions: Vec<RestrictionView>,
     /// Effort that her stage asks for.
     pub effort: Option<StageEffortView>,
+    /// Checks before impact, where the stage asks for them.
+    pub impact: Option<ImpactView>,
     /// Screenings that are due, the latest set point first.
     pub screen_due: Vec<ScreenDue>,
     /// What was loosened, with its note, the newest first.
@@ -71,6 +76,44 @@ pub struct SafetyView {
     pub choices: Vec<ConditionChoice>,
     /// Symptom kinds that can be usual.
     pub baseline_kinds: Vec<SymptomId>,
+}
+
+/// The checks before impact, and what they open.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct ImpactView {
+    /// The week from which on there may be any; absent once it is reached.
+    pub from_week: Option<u32>,
+    /// False where the coach does not ask for the checks.
+    pub asked: bool,
+    /// Landing on both feet is open.
+    pub opens_first: bool,
+    /// Landing on one leg is open, too.
+    pub opens_all: bool,
+    /// The checks in their order.
+    pub checks: Vec<CheckView>,
+}
+
+/// A check before impact.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct CheckView {
+    /// What is tried.
+    pub what: ReadinessCheck,
+    /// How it stands.
+    pub standing: CheckStanding,
+}
+
+/// How checks before impact went.
+#[derive(Clone, Debug, Deserialize, TS)]
+#[ts(export)]
+pub struct ImpactForm {
+    /// The day.
+    pub on: NaiveDate,
+    /// What was tried.
+    pub results: Vec<CheckResult>,
+    /// In words; may be empty.
+    pub note: String,
 }
 
 /// A due date with what it rests on.

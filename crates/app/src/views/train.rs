@@ -85,8 +85,22 @@ pub struct ClosedView {
     pub can_withdraw: bool,
     /// The run that it stopped and that is still open, to be confirmed with `session_finish`.
     pub open_run: Option<RunId>,
+    /// The set that it stopped, if one was in hand and nothing of it is logged.
+    pub stopped: Option<StoppedView>,
     /// Why, in full.
     pub reasons: Vec<Reason>,
+}
+
+/// A set that a mark stopped.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct StoppedView {
+    /// Variant.
+    pub variant: VariantId,
+    /// What was held.
+    pub load: Load,
+    /// True when seconds are counted.
+    pub timed: bool,
 }
 
 /// Before a session.
@@ -517,4 +531,7 @@ pub struct FinishForm {
     pub minutes: Option<u16>,
     /// Note.
     pub note: Option<String>,
+    /// Reps or seconds done in the set that a mark stopped, if she says so.
+    #[serde(default)]
+    pub stopped_at: Option<u16>,
 }

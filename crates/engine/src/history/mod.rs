@@ -9,7 +9,7 @@ mod voices;
 
 pub use rounds::{Round, rounds_of};
 pub use run::{CheckIn, Ended, Mark, NextDayEntry, Run, SetEntry, Skip};
-pub use said::{Cleared, HoldReply, Intake, IntakeSaid, Restriction, Said, StageSaid};
+pub use said::{Checked, Cleared, HoldReply, Intake, IntakeSaid, Restriction, Said, StageSaid};
 pub use voices::{Rest, SAME_BIRTH};
 
 use crate::ids::{RunId, VariantId};
@@ -23,7 +23,7 @@ use resolve::Resolved;
 
 /// Lengths of the lists of a history.
 #[derive(Clone, Copy, Debug, Default)]
-pub(crate) struct Extent([usize; 16]);
+pub(crate) struct Extent([usize; 17]);
 
 impl Extent {
     /// How many runs.
@@ -49,6 +49,8 @@ pub struct History {
     pub intakes_said: Vec<IntakeSaid>,
     /// Who has said that training is taken up again after a birth or a loss.
     pub taken_up: Vec<Said<(Voice, String)>>,
+    /// Checks before impact, in order of recording.
+    pub checked: Vec<Said<Checked>>,
     /// Kits in order.
     pub kits: Vec<Said<Kit>>,
     /// Restrictions that were not taken back.
@@ -110,6 +112,7 @@ impl History {
             self.intakes.len(),
             self.intakes_said.len(),
             self.taken_up.len(),
+            self.checked.len(),
             self.kits.len(),
             self.restrictions.len(),
             self.hold_replies.len(),
@@ -132,6 +135,7 @@ impl History {
             intakes,
             intakes_said,
             taken_up,
+            checked,
             kits,
             restrictions,
             hold_replies,
@@ -149,6 +153,7 @@ impl History {
         self.intakes.truncate(intakes);
         self.intakes_said.truncate(intakes_said);
         self.taken_up.truncate(taken_up);
+        self.checked.truncate(checked);
         self.kits.truncate(kits);
         self.restrictions.truncate(restrictions);
         self.hold_replies.truncate(hold_replies);

@@ -77,6 +77,7 @@ pub fn run_of(payload: &Payload) -> Option<RunId> {
         | Payload::StageChanged { .. }
         | Payload::Screening { .. }
         | Payload::TakenUp { .. }
+        | Payload::ImpactChecked { .. }
         | Payload::Restriction { .. }
         | Payload::HoldAnswered { .. }
         | Payload::Clearance { .. }

@@ -1,7 +1,7 @@
 //! What is known about the person: facts that were said, each with its record and its instant.
 
 use crate::ids::{ConditionId, DeviceId, RecordId, SymptomId};
-use crate::record::{Baseline, ClearedThing, HoldAnswer, RestrictionKind, SymptomAmount, Voice};
+use crate::record::{Baseline, CheckResult, ClearedThing, HoldAnswer, RestrictionKind, SymptomAmount, Voice};
 use crate::stage::Stage;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 
@@ -113,6 +113,19 @@ pub struct HoldReply {
     pub hold: RecordId,
     /// The answer.
     pub answer: HoldAnswer,
+    /// In words.
+    pub note: String,
+}
+
+/// Checks before impact, as they were tried.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Checked {
+    /// The day.
+    pub on: NaiveDate,
+    /// Who says so.
+    pub by: Voice,
+    /// What was tried and how it went.
+    pub results: Vec<CheckResult>,
     /// In words.
     pub note: String,
 }

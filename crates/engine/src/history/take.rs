@@ -2,7 +2,7 @@
 
 use super::resolve::{Leaf, Standing};
 use super::{
-    CheckIn, Cleared, Ended, History, HoldReply, Intake, Mark, NextDayEntry, Restriction, Run, Said,
+    CheckIn, Checked, Cleared, Ended, History, HoldReply, Intake, Mark, NextDayEntry, Restriction, Run, Said,
     SetEntry, Skip, resolve,
 };
 use crate::ids::{RecordId, RunId};
@@ -127,6 +127,10 @@ impl History {
                 self.take_intake(record, by, intake, note.clone(), instead_of);
             }
             Payload::TakenUp { by, note } => self.taken_up.push(said(said_at, (*by, note.clone()))),
+            Payload::ImpactChecked { on, by, results, note } => {
+                let (results, note) = (results.clone(), note.clone());
+                self.checked.push(said(said_at, Checked { on: *on, by: *by, results, note }));
+            }
             Payload::Restriction { what, until, note } => {
                 let r = Restriction { what: what.clone(), until: *until, note: note.clone() };
                 self.restrictions.push(said(said_at, r));

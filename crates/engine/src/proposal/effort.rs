@@ -112,7 +112,7 @@ pub fn effort(
         }
     };
     if let Some(rule) = today
-        && pattern != Pattern::Breathing
+        && !pattern.goes_on_meanwhile()
     {
         target += rules.number(rule, "more_reserve");
         reasons.push(

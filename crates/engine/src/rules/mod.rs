@@ -11,8 +11,8 @@ pub use setting::{
     Direction, MaySet, PackThen, RuleSetting, SetRule, SettingError, SettingTarget, SettingValue, Stricter,
 };
 pub use types::{
-    AmountForm, Asks, Class, Condition, ConditionGroup, EffortRule, Family, PainBand, Rule, Scope, Shelf,
-    StageName, SymptomKind, Urgency, When,
+    AmountForm, Asks, CheckOf, Class, Condition, ConditionGroup, EffortRule, Family, PainBand,
+    ReadinessCheck, Rule, Scope, Shelf, StageName, SymptomKind, Urgency, When,
 };
 
 use crate::ids::{ConditionId, RuleId, SymptomId};
@@ -40,6 +40,7 @@ pub struct RulePack {
     effort_may_set: Arc<BTreeMap<String, MaySet>>,
     symptoms: Arc<Vec<SymptomKind>>,
     conditions: Arc<Vec<Condition>>,
+    checks: Arc<Vec<ReadinessCheck>>,
     /// What the coach set that is in force; empty for the pack that is built in.
     set: Vec<SetRule>,
     made: Made,
@@ -120,6 +121,12 @@ impl RulePack {
     #[must_use]
     pub fn condition(&self, id: &ConditionId) -> Option<&Condition> {
         self.conditions.iter().find(|c| &c.id == id)
+    }
+
+    /// What is tried before impact after a birth, in the order it is shown.
+    #[must_use]
+    pub fn checks(&self) -> &[ReadinessCheck] {
+        &self.checks
     }
 
     /// Effort rules.

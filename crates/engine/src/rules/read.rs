@@ -1,7 +1,7 @@
 //! Reading a rule pack, and what has to hold of it. The build of the app reads it, too, and fails.
 
 use super::setting::MaySet;
-use super::types::{Class, Condition, EffortRule, Rule, SymptomKind};
+use super::types::{Class, Condition, EffortRule, ReadinessCheck, Rule, SymptomKind};
 use super::{OTHER_KIND, RulePack, UNSAID_KIND};
 use crate::ids::{RuleId, SymptomId};
 use serde::Deserialize;
@@ -16,6 +16,7 @@ struct RuleFile {
     effort: Vec<EffortRule>,
     effort_may_set: BTreeMap<String, MaySet>,
     conditions: Vec<Condition>,
+    checks: Vec<ReadinessCheck>,
 }
 
 #[derive(Deserialize)]
@@ -74,7 +75,8 @@ impl RulePack {
         let symptom_ids = kinds.kinds.iter().map(|k| (format!("symptom.{}", k.id), &k.source));
         let condition_ids = file.conditions.iter().map(|c| (format!("condition.{}", c.id), &c.source));
         let effort_ids = file.effort.iter().map(|e| (e.id.to_string(), &e.source));
-        for (id, source) in symptom_ids.chain(condition_ids).chain(effort_ids) {
+        let check_ids = file.checks.iter().map(|c| (format!("check.{}", c.id), &c.source));
+        for (id, source) in symptom_ids.chain(condition_ids).chain(effort_ids).chain(check_ids) {
             if !bears_a_mark(source) {
                 return wrong(format!("{id}: its source bears no mark and does not say that there is none"));
             }
@@ -118,6 +120,7 @@ impl RulePack {
             effort_may_set: Arc::new(file.effort_may_set),
             symptoms: Arc::new(kinds.kinds),
             conditions: Arc::new(file.conditions),
+            checks: Arc::new(file.checks),
             set: Vec::new(),
             made: super::made::Made::default(),
         })
@@ -238,6 +241,8 @@ pub const NUMBERS_USED: &[(&str, &str)] = &[
     ("screen.again", "stale_weeks"),
     ("position.supine", "from_week"),
     ("impact.wait", "from_week"),
+    ("impact.checks", "asked"),
+    ("impact.pregnant", "from_week"),
     ("today.tired", "more_reserve"),
     ("today.unwell", "more_reserve"),
     ("today.unwell", "sets"),

@@ -1,7 +1,7 @@
 //! The shapes of the rule pack: rules, effort by stage, symptom kinds, conditions.
 
 use super::setting::MaySet;
-use crate::ids::{ConditionId, RuleId, SymptomId};
+use crate::ids::{CheckId, ConditionId, RuleId, SymptomId};
 use crate::stage::StageOn;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -334,6 +334,40 @@ pub struct Condition {
     /// Nothing is trained before a clearance from this completed week of pregnancy on.
     #[serde(default)]
     pub stricter_from: Option<u32>,
+    /// A citation with its mark, or "common practice, no source".
+    pub source: String,
+}
+
+/// What a readiness check counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "snake_case")]
+#[ts(export)]
+pub enum CheckOf {
+    /// Repetitions.
+    Reps,
+    /// Seconds.
+    Seconds,
+    /// Minutes.
+    Minutes,
+}
+
+/// Something that is tried, without a sign, before impact after a birth.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(export)]
+pub struct ReadinessCheck {
+    /// Id; its words stand under it in `conditions.ftl`.
+    pub id: CheckId,
+    /// How many.
+    pub count: u16,
+    /// Of what.
+    pub of: CheckOf,
+    /// True when each side does so many.
+    #[serde(default)]
+    pub per_side: bool,
+    /// True when feet leave the floor and land in it: it is asked for a landing on one leg alone.
+    #[serde(default)]
+    pub lands: bool,
     /// A citation with its mark, or "common practice, no source".
     pub source: String,
 }

@@ -2,7 +2,6 @@
 
 use super::signs::closes;
 use super::{Course, Effects, Exposure, LadderEffect, LadderState, Recent, State};
-use crate::catalogue::Pattern;
 use crate::ground::Ground;
 use crate::history::Run;
 use crate::ids::{LadderId, RecordId, SymptomId, VariantId};
@@ -85,8 +84,8 @@ impl State {
         from: NaiveDate,
     ) {
         let nowhere = self.step_down(id, &verdict.kind, ground, by.1, from);
-        // Breathing goes on whatever else rests.
-        let breathing = ground.catalogue.ladder(id).is_some_and(|l| l.pattern == Pattern::Breathing);
+        // Breathing and letting the pelvic floor go, the lowest step of its ladder, go on whatever else rests.
+        let breathing = ground.catalogue.ladder(id).is_some_and(|l| l.pattern.is_of_the_first_days());
         let held = self.open_holds().any(|h| h.ladder.as_ref() == Some(id));
         if nowhere && !breathing && !held {
             self.hold(by, verdict, Some(id.clone()), Scope::Ladder);

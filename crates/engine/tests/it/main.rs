@@ -6,6 +6,7 @@
 mod effort;
 mod finding;
 mod ground;
+mod impact;
 mod ledger;
 mod levels;
 mod loads;

@@ -2,7 +2,6 @@
 
 use crate::story::*;
 use chrono::Duration;
-use newel_engine::catalogue::Caution;
 use newel_engine::kit::{Dumbbell, Kit};
 use newel_engine::reason::{Fact, ReasonCode as R};
 use newel_engine::record::{HoldAnswer, SymptomAmount as A};
@@ -44,23 +43,6 @@ fn a_clearance_of_the_day_of_the_birth_is_one_for_it() {
     let mut s = Story::new();
     s.owns(full_kit()).birth_weeks_ago(0, BirthMode::Caesarean).cleared().days(8 * 7);
     assert!(!s.rests("squat"));
-}
-
-#[test]
-fn what_has_impact_waits_until_twelve_weeks_after_a_birth() {
-    for (weeks, open) in [(11, false), (12, true), (13, true)] {
-        let mut s = Story::new();
-        // No variant of the catalogue has impact yet, so one is lent it.
-        for level in s.catalogue.ladders.iter_mut().flat_map(|l| &mut l.levels) {
-            for variant in &mut level.variants {
-                if variant.id.as_str() == "bridge-two-legs" {
-                    variant.cautions.push(Caution::Impact);
-                }
-            }
-        }
-        s.birth_weeks_ago(weeks, BirthMode::Vaginal).programme(vec![slot("bridge", 8, 12, 5)], 2);
-        assert_eq!(s.next("bridge").variant.as_str() == "bridge-two-legs", open, "{weeks} weeks");
-    }
 }
 
 #[test]

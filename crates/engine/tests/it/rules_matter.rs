@@ -85,7 +85,14 @@ const TABLE: &[(Tale, &[Other])] = &[
         tale::pregnant_and_not_dated,
         &[("stage.undated", "effort_week", 27.0), ("stage.undated", "position_week", 19.0)],
     ),
-    (tale::impact_at_13_weeks, &[("impact.wait", "from_week", 14.0)]),
+    (
+        around::before_landing,
+        &[
+            ("impact.wait", "from_week", 14.0),
+            ("impact.checks", "asked", 0.0),
+            ("impact.pregnant", "from_week", 20.0),
+        ],
+    ),
     (tale::tired, &[("today.tired", "more_reserve", 3.0)]),
     (tale::unwell, &[("today.unwell", "more_reserve", 4.0), ("today.unwell", "sets", 2.0)]),
     (

@@ -158,3 +158,24 @@ pub fn left_open(rules: RulePack) -> String {
     }
     format!("{told:?}")
 }
+
+/// Ten weeks pregnant, and thirteen after a birth with and without the checks before impact: what lands?
+pub fn before_landing(rules: RulePack) -> String {
+    let mut told = String::new();
+    for (pregnant, tried) in [(true, false), (false, false), (false, true)] {
+        let mut s = Story::by(rules.clone());
+        s.programme(vec![slot("impact", 8, 12, 5)], 2);
+        if pregnant {
+            s.weeks_pregnant(10);
+        } else {
+            s.birth_weeks_ago(13, BirthMode::Vaginal).taken_up();
+        }
+        if tried {
+            let all: Vec<String> = rules.checks().iter().map(|c| c.id.to_string()).collect();
+            let all: Vec<&str> = all.iter().map(String::as_str).collect();
+            s.tries(&all, newel_engine::record::CheckOutcome::Clear);
+        }
+        told += &proposed(&s);
+    }
+    told
+}

@@ -4,7 +4,6 @@
 use crate::rules_matter::{changed, entry};
 use crate::rules_matter_stories::{in_hand, proposed};
 use crate::story::*;
-use newel_engine::catalogue::Caution;
 use newel_engine::record::{HoldAnswer, Payload, SymptomAmount as A};
 use newel_engine::rules::*;
 use newel_engine::stage::{BirthMode, Stage};
@@ -235,8 +234,6 @@ fn screened_at(rules: RulePack, condition: &Condition, when: When, cleared: bool
         When::Pregnant => drop(s.weeks_pregnant(25)),
         When::Postpartum => drop(s.birth_weeks_ago(20, BirthMode::Vaginal)),
     }
-    // No variant of the catalogue has impact yet, so one is lent it.
-    s.catalogue.ladders[0].levels[0].variants[0].cautions.push(Caution::Impact);
     s.owns(full_kit()).screened(&[condition.id.as_str()], &[]);
     if cleared {
         s.cleared();

@@ -2,7 +2,6 @@
 //! and shown, without the reasons.
 
 use crate::story::*;
-use newel_engine::catalogue::Caution;
 use newel_engine::flow::{left_out_when_short, minutes};
 use newel_engine::programme::LevelSpan;
 use newel_engine::proposal::{Gate, Turn};
@@ -364,17 +363,6 @@ pub fn a_pain_without_a_number(rules: RulePack) -> String {
 pub fn flat_on_the_back_at_22_weeks(rules: RulePack) -> String {
     let mut s = Story::by(rules);
     s.weeks_pregnant(22).programme(vec![slot("bridge", 8, 12, 3)], 2);
-    proposed(&s)
-}
-
-/// No variant of the catalogue has impact yet, so one is lent it.
-pub fn impact_at_13_weeks(rules: RulePack) -> String {
-    let mut s = Story::by(rules);
-    let ladder = s.catalogue.ladders.iter_mut().find(|l| l.id.as_str() == "squat").unwrap();
-    for variant in &mut ladder.levels[1].variants {
-        variant.cautions.push(Caution::Impact);
-    }
-    s.birth_weeks_ago(13, BirthMode::Vaginal).starts_at("squat", 1, None);
     proposed(&s)
 }
 

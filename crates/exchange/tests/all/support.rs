@@ -10,8 +10,9 @@ use newel_engine::programme::{
 use newel_engine::proposal::{Gate, Offer, Outcome, Prescription, Proposal, SessionProposal, Target};
 use newel_engine::reason::{Fact, Reason, ReasonCode, Reasons};
 use newel_engine::record::{
-    Baseline, ClearedThing, HoldAnswer, NextDay, Payload, Profile, Purpose, Readiness, Record, Reserve,
-    RestrictionKind, SCHEMA_VERSION, SetDone, Side, SkipWhy, Symptom, SymptomAmount, Versions, Voice,
+    Baseline, CheckOutcome, CheckResult, ClearedThing, HoldAnswer, NextDay, Payload, Profile, Purpose,
+    Readiness, Record, Reserve, RestrictionKind, SCHEMA_VERSION, SetDone, Side, SkipWhy, Symptom,
+    SymptomAmount, Versions, Voice,
 };
 use newel_engine::rules::{RuleSetting, SettingTarget, SettingValue};
 use newel_engine::stage::{BirthMode, Stage};
@@ -234,6 +235,12 @@ fn of_the_laptop() -> Vec<Payload> {
             instead_of: vec![id(PHONE, 3)],
         },
         Payload::TakenUp { by: Voice::Coach, note: "slowly".into() },
+        Payload::ImpactChecked {
+            on: day(),
+            by: Voice::Coach,
+            results: vec![CheckResult { check: "walk".into(), outcome: CheckOutcome::Clear }],
+            note: "no sign".into(),
+        },
         Payload::Restriction {
             what: RestrictionKind::Position { position: Position::Supine },
             until: Some(day()),

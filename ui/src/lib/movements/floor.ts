@@ -118,6 +118,21 @@ const pillow: Prop = {
   ],
 };
 
+const bentLeg: Limb = { angles: [97, 262] };
+
+/** Hands and knees; the trunk is one piece, so rounding shows in pelvis and head. */
+function allFours(height: number, trunk: number, head: number): Pose {
+  const lean = Math.acos((height - 0.025) / 0.245) * (180 / Math.PI);
+  return {
+    hip: [0, height],
+    trunk,
+    head,
+    arm: { at: [0.3, 0.02], bend: -1 },
+    leg: { angles: [180 - lean, 270] },
+    foot: 270,
+  };
+}
+
 export const floor: Record<string, Movement> = {
   'bridge-two-legs': bridge(false, []),
   'bridge-two-legs-incline': bridge(true, []),
@@ -271,5 +286,31 @@ export const floor: Record<string, Movement> = {
     start: { ...onSide, leg: { angles: [84, 103] }, farLeg: { angles: [95, 91] } },
     props: [pillow, { prop: 'breath' }],
     trace: 'hip',
+  },
+
+  'pelvic-floor-let-go': {
+    start: { ...onSide, leg: { angles: [84, 103] }, farLeg: { angles: [95, 91] } },
+    props: [pillow, { prop: 'breath' }, { prop: 'pelvis', way: 'down' }],
+    trace: 'hip',
+  },
+  'pelvic-floor-short': {
+    start: { ...onSide, leg: { angles: [84, 103] }, farLeg: { angles: [95, 91] } },
+    props: [pillow, { prop: 'pelvis', way: 'up' }],
+    trace: 'hip',
+  },
+
+  'mobility-round-all-fours': {
+    start: allFours(0.268, 86, 66),
+    end: allFours(0.26, 96, 142),
+    props: [],
+    trace: 'head',
+    apart: 0.86,
+  },
+  'mobility-open-chest-lying': {
+    // The upper arm draws a half circle over her: seen from the front.
+    start: { ...onSide, arm: { angles: [74, 88] }, leg: bentLeg, farLeg: bentLeg, foot: 262 },
+    end: { ...onSide, arm: { angles: [-28, -34] }, leg: bentLeg, farLeg: bentLeg, foot: 262 },
+    props: [pillow],
+    trace: 'hand',
   },
 };

@@ -222,8 +222,60 @@ export const seatedAndHanging: Record<string, Movement> = {
   'hip-abduction-seated-hands': kneesOut([], { angles: [150, 176] }),
   'hip-abduction-seated-band': kneesOut([{ prop: 'loop' }], { angles: [150, 200] }),
 
+  'pelvic-floor-long': {
+    start: sit({ at: [0.21, 0.36] }),
+    props: [chair, { prop: 'pelvis', way: 'up' }],
+    trace: 'hip',
+  },
+  'mobility-side-bend-seated': sideBend(),
+  'mobility-round-seated': {
+    start: sit({ at: [0.21, 0.36] }, { trunk: 8, head: 4 }),
+    end: sit({ at: [0.21, 0.36] }, { hip: [-0.02, 0.305], trunk: -12, head: 42 }),
+    props: [chair],
+    trace: 'head',
+    apart: 0.62,
+  },
+  'mobility-hip-half-kneeling': {
+    start: halfKneel([0, 0.277], 180),
+    end: halfKneel([0.08, 0.262], 199),
+    props: [],
+    trace: 'hip',
+    apart: 0.66,
+  },
   'breathing-seated': { start: sit({ off: [0.1, -0.17] }), props: [chair, { prop: 'breath' }], trace: 'hip' },
 };
+
+/** One knee down, the other foot in front; hands on the front thigh. */
+function halfKneel(hip: Point, thigh: number): Pose {
+  return {
+    hip,
+    trunk: 0,
+    arm: { at: [0.19, 0.35] },
+    leg: { at: [0.29, 0.03] },
+    farLeg: { angles: [thigh, 270] },
+    farFoot: 270,
+  };
+}
+
+/** Seen from the front, on a seat: one arm up and over, the other hand on the seat. */
+function sideBend(): Movement {
+  const base: Pose = {
+    hip: [0, 0.488],
+    trunk: 0,
+    arm: { angles: [4, 2] },
+    farArm: { angles: [192, 168] },
+    leg: { at: [0.12, 0.03], bend: -1 },
+    farLeg: { at: [-0.12, 0.03], bend: 1 },
+    foot: 112,
+    farFoot: 248,
+  };
+  return {
+    start: base,
+    end: { ...base, trunk: -22, head: -26, arm: { angles: [-16, -52] }, farArm: { angles: [196, 182] } },
+    props: [{ prop: 'stool', x: 0, seat: 0.43 }],
+    trace: 'hand',
+  };
+}
 
 /** Seen from the front: on a seat, the knees open while the feet stay. */
 function kneesOut(props: Prop[], arm: Limb): Movement {

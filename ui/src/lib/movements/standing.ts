@@ -100,6 +100,18 @@ function stepUp(height: number, arm: Limb, props: Prop[]): Movement {
   };
 }
 
+/** Off the floor from soft knees, and down again on the spot. */
+function bounce(down: Partial<Pose>, up: Partial<Pose>): Movement {
+  const arm: Limb = { off: [0.2, -0.1] };
+  return {
+    start: { hip: [-0.03, 0.485], trunk: 8, head: 4, arm, leg: { at: [0, ANKLE] }, ...down },
+    end: { ...stand(arm, 0, { hip: [0, TALL + 0.09], leg: { at: [0, 0.125] }, foot: 152 }), ...up },
+    props: [],
+    trace: 'hip',
+    apart: 0.5,
+  };
+}
+
 function carry(arm: Limb, props: Prop[], farArm: Limb = arm): Movement {
   const stride = (near: number, far: number): Pose => ({
     hip: [0, 0.5],
@@ -212,6 +224,27 @@ export const standing: Record<string, Movement> = {
     trace: 'knee',
   },
 
+  'impact-heel-drop': {
+    start: stand({ at: [0.28, 0.74] }),
+    end: stand({ at: [0.28, 0.785] }, 0, {
+      hip: [0.02, TALL + 0.045],
+      leg: { at: [0.02, 0.075] },
+      foot: 130,
+    }),
+    props: [{ prop: 'wall', x: 0.31 }],
+    trace: 'ankle',
+  },
+  'impact-bounce': bounce({}, {}),
+  'impact-hop': bounce(
+    { farLeg: { angles: [172, 248] }, farFoot: 190 },
+    { farLeg: { angles: [176, 256] }, farFoot: 200 },
+  ),
+
+  'pelvic-floor-standing': {
+    start: stand(),
+    props: [{ prop: 'pelvis', way: 'up' }],
+    trace: 'hip',
+  },
   'breathing-standing': { start: stand({ off: [0.09, -0.16] }), props: [{ prop: 'breath' }], trace: 'hip' },
   'breathing-under-load': {
     start: stand(atChest),

@@ -1,10 +1,10 @@
 // The safety page of a client, or of whoever is open (`person` null): each change answers with the page anew.
 import * as bridge from '$lib/bridge';
 import { Doing } from '$lib/doing.svelte';
-import type { ClearanceForm, IntakeForm, RuleSetting, SafetyView, Stage } from '$lib/types';
+import type { ClearanceForm, ImpactForm, IntakeForm, RuleSetting, SafetyView, Stage } from '$lib/types';
 import { say } from '$lib/words';
 
-export type Form = 'stage' | 'clearance' | 'screening' | 'rule' | null;
+export type Form = 'stage' | 'clearance' | 'screening' | 'rule' | 'impact' | null;
 
 export class SafetyState {
   view = $state.raw<SafetyView | null>(null);
@@ -44,6 +44,10 @@ export class SafetyState {
 
   clear(form: ClearanceForm): Promise<boolean> {
     return this.change('clear', () => bridge.clearanceRecord(this.person, form), say('clear-kept'));
+  }
+
+  impact(form: ImpactForm): Promise<boolean> {
+    return this.change('impact', () => bridge.impactRecord(this.person, form), say('impact-kept'));
   }
 
   rule(setting: RuleSetting): Promise<boolean> {

@@ -1,8 +1,10 @@
 // How what stands on the safety page is said.
 import type {
+  CheckOutcome,
   ClearanceView,
   ClearedThing,
   OpenThing,
+  ReadinessCheck,
   RuledOutView,
   SafetyView,
   ScreenDue,
@@ -87,4 +89,14 @@ export function targetWords(view: SafetyView, target: SettingTarget): string {
     s.target.of === 'number' && s.target.rule === target.rule && s.target.name === target.name;
   const found = view.settable.find(same);
   return found ? settableWords(found) : `${target.rule} (${target.name})`;
+}
+
+/** How a check can have gone, the best first. */
+export const OUTCOMES: readonly CheckOutcome[] = ['clear', 'not_yet', 'sign'];
+
+/** What is tried, with how many of it. */
+export function checkWords(check: ReadinessCheck): string {
+  const { count, of } = check;
+  const amount = say('impact-count', { count, of, side: check.per_side ? 'yes' : 'no' });
+  return `${say(`check-${check.id}`)}: ${amount}`;
 }

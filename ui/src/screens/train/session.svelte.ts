@@ -197,10 +197,16 @@ export class Train {
 
   // --- the end ---
 
-  async finish(run: string, effort: number | null, minutes: number | null, note: string): Promise<void> {
+  async finish(
+    run: string,
+    effort: number | null,
+    minutes: number | null,
+    note: string,
+    stopped_at: number | null = null,
+  ): Promise<void> {
     const text = note.trim();
     const ok = await this.#do(() =>
-      bridge.sessionFinish({ run, effort, minutes, note: text === '' ? null : text }),
+      bridge.sessionFinish({ run, effort, minutes, note: text === '' ? null : text, stopped_at }),
     );
     if (ok) {
       this.finishing = false;

@@ -173,6 +173,7 @@ test('finishing sends what she said and leaves out what she did not', async () =
     effort: null,
     minutes: 26,
     note: null,
+    stopped_at: null,
   });
   expect(train.card).toBe('finished');
 });

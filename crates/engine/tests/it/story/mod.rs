@@ -154,6 +154,13 @@ impl Story {
         self
     }
 
+    /// Checks before impact, tried today.
+    pub fn tries(&mut self, checks: &[&str], outcome: CheckOutcome) -> &mut Self {
+        let on = self.today();
+        let results = checks.iter().map(|c| CheckResult { check: (*c).into(), outcome }).collect();
+        self.says(Payload::ImpactChecked { on, by: Voice::Coach, results, note: String::new() })
+    }
+
     pub fn owns(&mut self, kit: Kit) -> &mut Self {
         self.says(Payload::KitChanged { kit })
     }
