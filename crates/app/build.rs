@@ -30,7 +30,12 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         wanted.extend((1..=place.variant.cues).map(|n| format!("{id}.cue{n}")));
         wanted.push(id);
     }
+    wanted.extend(rules.checks().iter().map(|c| format!("check-{}", c.id)));
     let spoken = rules.spoken();
+    for (id, numbers) in &spoken {
+        let settable = numbers.keys().filter(|name| rules.may_set(id, name).is_some());
+        wanted.extend(settable.map(|name| format!("rules-number-{name}")));
+    }
     wanted.extend(spoken.iter().map(|(id, _)| id.sentence()));
     for language in std::fs::read_dir(locales)? {
         let language = language?.path();

@@ -43,6 +43,7 @@ condition-girdle-pain = Pelvic girdle pain
 condition-prolapse = Prolapse
 condition-leaking = Leaking
 condition-midline-gap = Gap at the midline
+condition-pessary = A pessary
 condition-pelvic-floor-tense = Pelvic floor that is hard to let go, or hurts
     .care = Pelvic floor: letting go only.
 condition-low-back-pain = Low back pain

@@ -57,6 +57,13 @@ rule-stage-dates-differ = A due date that was told and one that was reckoned are
 rule-stage-taken-up = After a birth or a loss the plan rests until the client and the coach have both said that it goes on.
 rule-today-tired = On a tired day { $more_reserve } rep more is kept in reserve.
 rule-today-unwell = On an unwell day { $more_reserve } reps more are kept in reserve, and { $sets } set of each is enough.
+rule-today-after-illness = Back after an illness, { $sessions ->
+    [one] one session is easy
+   *[other] { $sessions } sessions are easy
+}: { $more_reserve } reps more stay in reserve, and { $sets } sets of each are enough.
+rule-today-child-near = With a child in the room nothing is held above the head.
+rule-today-no-kit = Without her kit at hand the nearest option that needs none is taken; where she stands is kept.
+rule-learn-first = Somebody who has never trained with weights learns the moves in her first { $sessions } sessions: the lightest load, { $sets } sets, { $reserve } reps in reserve, and nothing is counted as strength.
 rule-coach-set = What the coach set holds, with her note.
 rule-client-choice = An option that she chose, at the level shown or below, holds for the session.
 rule-kit-has = Only what her kit can make is proposed.
@@ -112,6 +119,7 @@ rule-condition-birth-complication = After a birth the provider is asked first; b
 rule-condition-caesarean-worse = After a birth the provider is asked first; breathing, pelvic floor and mobility meanwhile.
 rule-condition-girdle-pain = Nothing one-sided.
 rule-condition-prolapse = No impact.
+rule-condition-pessary = Recorded for the coach, and at check-in whether it is in or out; nothing is ruled out.
 rule-condition-pelvic-floor-tense = The pelvic floor is let go, not drawn up.
 rule-condition-leaking = Recorded for the coach; nothing is ruled out.
 rule-condition-midline-gap = Recorded for the coach; nothing is ruled out.
@@ -128,8 +136,8 @@ rule-condition-thyroid-unsettled = No training before a clearance.
 rule-condition-heart-lung-serious = No training before a clearance.
 rule-condition-high-blood-pressure = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
 rule-condition-heart-lung-mild = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
-rule-condition-anaemia-felt = The provider is asked first; breathing, pelvic floor and mobility meanwhile; { $extra_reserve } rep more is kept in reserve.
-rule-condition-anaemia = { $extra_reserve } rep more is kept in reserve.
+rule-condition-anaemia-felt = The provider is asked first; breathing, pelvic floor and mobility meanwhile; { $extra_reserve } rep more is kept in reserve, and rests are { $more_rest } seconds longer.
+rule-condition-anaemia = { $extra_reserve } rep more is kept in reserve, and rests are { $more_rest } seconds longer.
 rule-condition-malnutrition = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
 rule-condition-eating-disorder = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
 rule-condition-low-blood-pressure = Recorded for the coach; nothing is ruled out.

@@ -4,15 +4,15 @@
 
 use chrono::{DateTime, FixedOffset, Local, NaiveDate};
 use newel_app::views::{
-    AppView, ChosenFile, ClearanceForm, ClientForm, ClientView, CorrectionForm, DeskView, ErrorView,
-    FinishForm, ImpactForm, IntakeForm, KitView, MarkedView, OverrideForm, PathView, Role, RosterView,
-    SafetyView, SendView, SetForm, TakeInView, TrainView, WrittenView,
+    AppView, CheckInForm, ChosenFile, ClearanceForm, ClientForm, ClientView, CorrectionForm, DeskView,
+    ErrorView, FinishForm, ImpactForm, IntakeForm, KitView, MarkedView, OverrideForm, PathView, Role,
+    RosterView, SafetyView, SendView, SetForm, TakeInView, TrainView, WrittenView,
 };
 use newel_app::{AppError, Newel, Worker};
 use newel_engine::ids::{PersonId, ProgrammeId, RecordId, RunId, SlotId, VariantId};
 use newel_engine::kit::{Kit, Load};
 use newel_engine::programme::Programme;
-use newel_engine::record::{HoldAnswer, NextDay, Readiness, RestrictionKind, Symptom};
+use newel_engine::record::{HoldAnswer, NextDay, RestrictionKind, Symptom};
 use newel_engine::rules::RuleSetting;
 use newel_engine::stage::Stage;
 use newel_engine::units::Weight;
@@ -102,12 +102,8 @@ pub async fn train_view(worker: State<'_, Worker>) -> Result<TrainView, ErrorVie
 
 /// Check-in; then the session begins.
 #[tauri::command]
-pub async fn session_begin(
-    worker: State<'_, Worker>,
-    readiness: Readiness,
-    symptoms: Vec<Symptom>,
-) -> Result<TrainView, ErrorView> {
-    ask(&worker, move |newel| newel.profile()?.session_begin(now(), readiness, symptoms)).await
+pub async fn session_begin(worker: State<'_, Worker>, form: CheckInForm) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.session_begin(now(), form)).await
 }
 
 /// Answers the next-day question.

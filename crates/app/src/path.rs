@@ -159,7 +159,9 @@ fn ladder_view(
                     .collect();
             Some(TrendView { group, points })
         });
+    let trained = |r: &Run| r.sets.iter().any(|e| e.set.ladder == *id);
     Some(LadderView {
+        afresh: exposed.is_none() && known.history().runs.iter().any(trained),
         ladder: id.clone(),
         levels: ladder.levels.iter().map(|l| l.variants.iter().map(|v| v.id.clone()).collect()).collect(),
         // While it rests she stands where she stood.
@@ -189,6 +191,7 @@ fn session_log(known: &Known, run: &Run) -> SessionLogView {
         day: run.day,
         title,
         readiness: run.check_in.as_ref().map(|c| c.readiness),
+        today: run.check_in.as_ref().map(|c| c.today.clone()).unwrap_or_default(),
         sets: run
             .sets
             .iter()

@@ -5,7 +5,7 @@ use crate::error::{AppError, Refusal};
 use crate::newel::Books;
 use crate::profile::{Known, Profile, inputs_hash, versions};
 use crate::train_view;
-use crate::views::{CorrectionForm, FinishForm, SetForm, TrainView};
+use crate::views::{CheckInForm, CorrectionForm, FinishForm, SetForm, TrainView};
 use chrono::{DateTime, FixedOffset};
 use newel_engine::flow::{self, Flow, left_out_when_short};
 use newel_engine::history::{Mark, Run};
@@ -13,7 +13,7 @@ use newel_engine::ids::{RunId, SlotId, VariantId};
 use newel_engine::kit::Load;
 use newel_engine::programme::{Block, PlanSession, Slot};
 use newel_engine::proposal::{Gate, Target, Turn, next_session};
-use newel_engine::record::{Payload, Purpose, Readiness, SetDone, SkipWhy, Symptom};
+use newel_engine::record::{Payload, Purpose, SetDone, SkipWhy, TodayThing};
 use newel_store::Action;
 use uuid::Uuid;
 
@@ -55,10 +55,9 @@ impl Profile {
     pub fn session_begin(
         &mut self,
         now: DateTime<FixedOffset>,
-        readiness: Readiness,
-        symptoms: Vec<Symptom>,
+        form: CheckInForm,
     ) -> Result<TrainView, AppError> {
-        self.begin(now, RunId(Uuid::now_v7()), readiness, symptoms)?;
+        self.begin(now, RunId(Uuid::now_v7()), form)?;
         self.train_view(now)
     }
 
@@ -67,10 +66,14 @@ impl Profile {
         &mut self,
         now: DateTime<FixedOffset>,
         new_run: RunId,
-        readiness: Readiness,
-        symptoms: Vec<Symptom>,
+        CheckInForm { readiness, symptoms, mut today }: CheckInForm,
     ) -> Result<(), AppError> {
         let symptoms = checked_symptoms(symptoms)?;
+        today.sort_unstable();
+        today.dedup();
+        if today.contains(&TodayThing::PessaryIn) && today.contains(&TodayThing::PessaryOut) {
+            return Err(Refusal::OutOfRange.into());
+        }
         let day = now.date_naive();
         let books = self.books();
         let known = self.own()?;
@@ -88,7 +91,7 @@ impl Profile {
         // stands as it is: what she says beside it is another.
         let unfinished = open.filter(|_| !closed).and_then(|r| Some((r.id, r.check_in.as_ref()?.record)));
         let run = unfinished.map_or(new_run, |(run, _)| run);
-        let check_in = Payload::CheckIn { run, readiness, symptoms };
+        let check_in = Payload::CheckIn { run, readiness, symptoms, today };
         let payload = match unfinished {
             Some((_, record)) => {
                 let target = self.latest_of(self.person(), record)?;

@@ -5,8 +5,8 @@
 
 use chrono::{DateTime, Duration, FixedOffset};
 use newel_app::views::{
-    ChosenFile, ClearanceForm, ClientForm, FinishForm, Follows, IntakeForm, OverrideForm, Role, SessionView,
-    SetForm, StepState, TrainState, TrainView, WorkView,
+    CheckInForm, ChosenFile, ClearanceForm, ClientForm, FinishForm, Follows, IntakeForm, OverrideForm, Role,
+    SessionView, SetForm, StepState, TrainState, TrainView, WorkView,
 };
 use newel_app::{AppError, Newel, Refusal};
 use newel_engine::kit::{Dumbbell, Kit};
@@ -100,7 +100,7 @@ impl Home {
         {
             client.next_day_answer(now, asked.run, NextDay::Settled, Vec::new()).unwrap();
         }
-        let mut view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+        let mut view = client.session_begin(now, CheckInForm::of(Readiness::Usual, Vec::new())).unwrap();
         for _ in 0..200 {
             if session(&view).work.is_none() {
                 break;
@@ -142,7 +142,7 @@ fn the_main_job_from_plan_to_answer() {
     };
     assert!(ready.minutes >= 10, "an estimate in minutes, found {}", ready.minutes);
 
-    let mut view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+    let mut view = client.session_begin(now, CheckInForm::of(Readiness::Usual, Vec::new())).unwrap();
     let first = as_planned(&view);
     view = client.set_log(now + Duration::minutes(1), first.clone()).unwrap();
     let done = session(&view).steps.iter().filter(|s| s.state == StepState::Done).count();
@@ -202,7 +202,7 @@ fn a_restart_in_mid_session_goes_on_at_the_right_card() {
     let mut home = home();
     let now = at("2026-03-02T09:00:00+01:00");
     let client = home.client.profile().unwrap();
-    let view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+    let view = client.session_begin(now, CheckInForm::of(Readiness::Usual, Vec::new())).unwrap();
     let view = client.set_log(now + Duration::minutes(1), as_planned(&view)).unwrap();
     let expected =
         (work(&view).slot.clone(), work(&view).round, session(&view).rest.clone().map(|r| r.until));
@@ -236,7 +236,7 @@ fn what_comes_after_a_symptom_is_a_level_down_and_up_again_later() {
         day += Duration::days(2);
     }
     let client = home.client.profile().unwrap();
-    let mut view = client.session_begin(day, Readiness::Usual, Vec::new()).unwrap();
+    let mut view = client.session_begin(day, CheckInForm::of(Readiness::Usual, Vec::new())).unwrap();
     let mut clock = day;
     while session(&view).work.as_ref().is_some_and(|w| w.ladder.as_str() != "squat") {
         clock += Duration::minutes(1);
@@ -272,7 +272,7 @@ fn a_red_flag_closes_training_until_a_clearance() {
     let mut home = home();
     let now = at("2026-03-02T09:00:00+01:00");
     let client = home.client.profile().unwrap();
-    let view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+    let view = client.session_begin(now, CheckInForm::of(Readiness::Usual, Vec::new())).unwrap();
     let run = session(&view).run;
     let marked = client.mark(now, run, false).unwrap();
     let told = client.mark_say(now, marked.mark.mark, felt("bleeding")).unwrap();
@@ -350,7 +350,7 @@ fn a_hold_is_answered_by_the_coach_and_the_ladder_comes_back() {
     let mut home = home();
     let now = at("2026-03-02T09:00:00+01:00");
     let client = home.client.profile().unwrap();
-    let mut view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+    let mut view = client.session_begin(now, CheckInForm::of(Readiness::Usual, Vec::new())).unwrap();
     let mut clock = now;
     while work(&view).ladder.as_str() != "squat" {
         clock += Duration::minutes(1);
@@ -405,7 +405,7 @@ fn the_short_version_keeps_the_first_round_and_pausing_loses_nothing() {
     let mut home = home();
     let now = at("2026-03-02T09:00:00+01:00");
     let client = home.client.profile().unwrap();
-    let view = client.session_begin(now, Readiness::Tired, Vec::new()).unwrap();
+    let view = client.session_begin(now, CheckInForm::of(Readiness::Tired, Vec::new())).unwrap();
     assert!(!session(&view).changed.is_empty(), "what check-in changed is said");
     let all = session(&view).steps.len();
     let short = client.session_shorten(now, session(&view).run).unwrap();
@@ -421,14 +421,17 @@ fn what_closed_training_is_not_talked_down_by_checking_in_again() {
     let now = at("2026-03-02T09:00:00+01:00");
     let client = home.client.profile().unwrap();
     let said = vec![felt("chest-pain")];
-    let view = client.session_begin(now, Readiness::Usual, said).unwrap();
+    let view = client.session_begin(now, CheckInForm::of(Readiness::Usual, said)).unwrap();
     assert!(matches!(view.state, TrainState::Closed(_)));
     // A second tap from a screen that is behind, with nothing named this time.
-    let again = client.session_begin(now + Duration::minutes(2), Readiness::Usual, Vec::new()).unwrap();
+    let again = client
+        .session_begin(now + Duration::minutes(2), CheckInForm::of(Readiness::Usual, Vec::new()))
+        .unwrap();
     assert!(matches!(again.state, TrainState::Closed(_)), "{:?}", again.state);
     // What she names beside it is kept, and opens nothing.
     let more = vec![felt("leak-effort")];
-    let again = client.session_begin(now + Duration::minutes(3), Readiness::Usual, more).unwrap();
+    let again =
+        client.session_begin(now + Duration::minutes(3), CheckInForm::of(Readiness::Usual, more)).unwrap();
     assert!(matches!(again.state, TrainState::Closed(_)));
     let kept = client.own().unwrap().history().runs.iter().filter(|r| r.check_in.is_some()).count();
     assert_eq!(kept, 2);
@@ -439,7 +442,7 @@ fn only_what_she_did_or_felt_in_training_is_taken_back() {
     let mut home = home();
     let now = at("2026-03-02T09:00:00+01:00");
     let client = home.client.profile().unwrap();
-    let view = client.session_begin(now, Readiness::Usual, Vec::new()).unwrap();
+    let view = client.session_begin(now, CheckInForm::of(Readiness::Usual, Vec::new())).unwrap();
     let run = session(&view).run;
     client.set_log(now + Duration::minutes(1), as_planned(&view)).unwrap();
     let records = client.own().unwrap().records.clone();

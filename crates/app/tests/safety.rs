@@ -6,8 +6,8 @@
 
 use chrono::{DateTime, Days, Duration, FixedOffset};
 use newel_app::views::{
-    ClearanceForm, ClientForm, FinishForm, Follows, ImpactForm, IntakeForm, Role, SafetyView, SetForm,
-    TrainState, TrainView,
+    CheckInForm, ClearanceForm, ClientForm, FinishForm, Follows, ImpactForm, IntakeForm, Role, SafetyView,
+    SetForm, TrainState, TrainView,
 };
 use newel_app::{AppError, Newel, Refusal};
 use newel_engine::ids::PersonId;
@@ -250,7 +250,7 @@ fn what_she_sees_follows_from_the_class() {
     for kind in pack.symptoms() {
         let mut two = two(Some(due_in(120)), Some(IntakeForm::default()));
         let her = two.client.profile().unwrap();
-        let mut view = her.session_begin(now(), Readiness::Usual, Vec::new()).unwrap();
+        let mut view = her.session_begin(now(), CheckInForm::of(Readiness::Usual, Vec::new())).unwrap();
         let mut clock = now();
         // To the squat: breathing comes first and goes on whatever rests.
         while ladder_of(&view) != "squat" {
@@ -296,7 +296,7 @@ fn what_she_sees_follows_from_the_class() {
 fn how_far_the_set_went_that_a_red_flag_stopped_is_kept_and_is_no_evidence() {
     let mut two = two(Some(due_in(70)), None);
     let client = two.client.profile().unwrap();
-    let view = client.session_begin(now(), Readiness::Usual, Vec::new()).unwrap();
+    let view = client.session_begin(now(), CheckInForm::of(Readiness::Usual, Vec::new())).unwrap();
     let TrainState::Session(session) = view.state else { panic!("begun") };
     let (run, work) = (session.run, session.work.unwrap());
     let marked = client.mark(now(), run, false).unwrap();
@@ -323,7 +323,7 @@ fn how_far_the_set_went_that_a_red_flag_stopped_is_kept_and_is_no_evidence() {
     // A mark at rest breaks nothing off.
     let mut two = self::two(Some(due_in(70)), None);
     let client = two.client.profile().unwrap();
-    let view = client.session_begin(now(), Readiness::Usual, Vec::new()).unwrap();
+    let view = client.session_begin(now(), CheckInForm::of(Readiness::Usual, Vec::new())).unwrap();
     let TrainState::Session(session) = view.state else { panic!("begun") };
     let marked = client.mark(now(), session.run, true).unwrap();
     let felt = Symptom { kind: Some("bleeding".into()), amount: None, place: None, words: None };

@@ -140,7 +140,7 @@ impl Flow {
         if let Some(step) = now.and_then(|i| steps.get_mut(i)) {
             step.state = StepState::Now;
         }
-        let rest = now.and_then(|i| rest_before(&session.blocks, &steps, i, run));
+        let rest = now.and_then(|i| rest_before(&session.blocks, &steps, i, run, bench.ground.more_rest()));
         Self { steps, turns, now, rest }
     }
 
@@ -155,7 +155,7 @@ impl Flow {
 }
 
 /// Rest is due when the last thing logged was a set, and the set in hand is not its other side.
-fn rest_before(blocks: &[Block], steps: &[Step], now: usize, run: &Run) -> Option<Rest> {
+fn rest_before(blocks: &[Block], steps: &[Step], now: usize, run: &Run, more: u16) -> Option<Rest> {
     let last = run.sets.last()?;
     let next = steps.get(now)?;
     let last_step = steps.iter().find(|s| {
@@ -167,6 +167,8 @@ fn rest_before(blocks: &[Block], steps: &[Step], now: usize, run: &Run) -> Optio
     let block = blocks.get(last_step.block)?;
     let same_round = last_step.block == next.block && last_step.round == next.round;
     let seconds = if same_round { block.rest_between_seconds } else { block.rest_seconds };
+    // Where no rest is planned, as from one move of a round to the next, none is made.
+    let seconds = if seconds > 0 { seconds.saturating_add(more) } else { 0 };
     (seconds > 0).then(|| Rest {
         after: last.record,
         until: last.at + Duration::seconds(i64::from(seconds)),
@@ -203,9 +205,12 @@ fn round_seconds(bench: &Bench<'_>, block: &Block) -> f64 {
             set_seconds(rules, slot.dose.amount, slot.dose.tempo, if per_side { 2.0 } else { 1.0 })
         })
         .sum();
-    let between = f64::from(block.rest_between_seconds)
+    let more = |seconds: u16| {
+        if seconds > 0 { f64::from(seconds.saturating_add(bench.ground.more_rest())) } else { 0.0 }
+    };
+    let between = more(block.rest_between_seconds)
         * f64::from(u32::try_from(block.slots.len().saturating_sub(1)).unwrap_or(0));
-    work + between + f64::from(block.rest_seconds)
+    work + between + more(block.rest_seconds)
 }
 
 /// Estimated minutes of a whole session; what rests by its proposal takes none.

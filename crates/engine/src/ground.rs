@@ -7,8 +7,8 @@ use crate::impact::CheckStanding;
 use crate::kit::{Kit, Load};
 use crate::programme::LevelSpan;
 use crate::reason::{Fact, Reason, ReasonCode};
-use crate::record::{ClearedThing, RestrictionKind};
-use crate::rules::{Asks, EffortRule, RulePack, StageName};
+use crate::record::{ClearedThing, RestrictionKind, TodayThing};
+use crate::rules::{Asks, Condition, EffortRule, RulePack, StageName};
 use crate::stage::{BirthMode, Stage, StageOn};
 use crate::units::Kg;
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -40,6 +40,10 @@ pub struct Ground<'a> {
     pub waits: Vec<ClearanceWait>,
     /// How the checks before impact stand after a birth or a loss; empty at any other stage.
     pub checks: Vec<CheckStanding>,
+    /// What else she said of today.
+    pub today: Vec<TodayThing>,
+    /// True while somebody who has never trained learns the moves.
+    pub learning: bool,
     /// True when nothing may be held for the rest of today, lying or seated.
     pub unloaded_today: bool,
     /// Positions that a symptom made her give up for the rest of the pregnancy, with its kind.
@@ -162,6 +166,10 @@ pub enum Bar {
     Span,
     /// The rest of today is without load, lying or seated.
     UnloadedToday,
+    /// A child is in the room.
+    ChildNear,
+    /// Her kit is not at hand.
+    KitAway,
 }
 
 impl<'a> Ground<'a> {
@@ -211,9 +219,33 @@ impl<'a> Ground<'a> {
             restrictions,
             waits,
             checks: checks.unwrap_or_default(),
+            today: Vec::new(),
+            learning: false,
             unloaded_today: false,
             given_up: given_up(history, rules, &stage, &known),
         }
+    }
+
+    /// As it is with what she said of today.
+    #[must_use]
+    pub fn with_today(mut self, today: &[TodayThing]) -> Self {
+        if today.contains(&TodayThing::NoKit) {
+            self.kit = Kit::default();
+        }
+        self.today = today.to_vec();
+        self
+    }
+
+    /// More seconds of rest between sets, by a condition.
+    #[must_use]
+    pub fn more_rest(&self) -> u16 {
+        self.conditions_now().map(|c| c.more_rest).max().unwrap_or(0)
+    }
+
+    /// Her conditions that count at her stage.
+    pub(crate) fn conditions_now(&self) -> impl Iterator<Item = &'a Condition> + '_ {
+        let named = self.intake.conditions.iter().filter_map(|id| self.rules.condition(id));
+        named.filter(|c| c.when.at(Some(self.stage)))
     }
 
     /// Completed weeks of pregnancy, or since a birth or a loss, if they are known.
@@ -270,6 +302,10 @@ impl<'a> Ground<'a> {
                 return Some(Bar::LoadByStage);
             }
         }
+        let held = !matches!(v.loading, Loading::Body | Loading::Band { .. } | Loading::Assist { .. });
+        if held && v.cautions.contains(&Caution::Overhead) && self.today.contains(&TodayThing::ChildNear) {
+            return Some(Bar::ChildNear);
+        }
         if self.stage.is_pregnant()
             && v.position == Position::Supine
             && self.week_or("position_week") >= self.rules.number("position.supine", "from_week")
@@ -288,14 +324,11 @@ impl<'a> Ground<'a> {
                 return Some(Bar::ImpactByChecks(open));
             }
         }
-        for id in &self.intake.conditions {
-            if let Some(c) = self.rules.condition(id)
-                && c.when.at(Some(self.stage))
-                && (c.rules_out.iter().any(|x| v.cautions.contains(x))
-                    || c.rules_out_positions.contains(&v.position))
-            {
-                return Some(Bar::Condition(id.clone()));
-            }
+        let rules_out = |c: &&Condition| {
+            c.rules_out.iter().any(|x| v.cautions.contains(x)) || c.rules_out_positions.contains(&v.position)
+        };
+        if let Some(condition) = self.conditions_now().find(rules_out) {
+            return Some(Bar::Condition(condition.id.clone()));
         }
         for r in &self.restrictions {
             let out = match &r.what {
@@ -317,7 +350,8 @@ impl<'a> Ground<'a> {
             }
         }
         if v.needs.iter().any(|t| !self.kit.things.contains(t)) || self.kit_loads(v).is_empty() {
-            return Some(Bar::Kit);
+            let away = self.today.contains(&TodayThing::NoKit);
+            return Some(if away { Bar::KitAway } else { Bar::Kit });
         }
         if span.is_some_and(|s| place.level < usize::from(s.low) || place.level > usize::from(s.high)) {
             return Some(Bar::Span);
@@ -371,6 +405,8 @@ impl<'a> Ground<'a> {
         let with_week = |reason: Reason| reason.number("week", self.week().map_or(0.0, f64::from));
         match bar {
             Bar::Kit => on(ReasonCode::KitLacks, "kit.has"),
+            Bar::KitAway => on(ReasonCode::KitAway, "today.no-kit"),
+            Bar::ChildNear => on(ReasonCode::ChildNear, "today.child-near"),
             Bar::PositionByStage(_) => with_week(on(ReasonCode::PositionStage, "position.supine")),
             Bar::PositionBySymptom(_, kind) => {
                 with_week(on(ReasonCode::PositionStage, &format!("symptom.{kind}")))
@@ -444,8 +480,7 @@ impl<'a> Ground<'a> {
             let by = RuledOutBy::Symptom { symptom: kind.clone() };
             add(position(*given_up), by, &format!("symptom.{kind}"));
         }
-        let named = self.intake.conditions.iter().filter_map(|id| self.rules.condition(id));
-        for c in named.filter(|c| c.when.at(Some(self.stage))) {
+        for c in self.conditions_now() {
             let rule = format!("condition.{}", c.id);
             let by = || RuledOutBy::Condition { condition: c.id.clone() };
             c.rules_out.iter().for_each(|x| add(caution(*x), by(), &rule));

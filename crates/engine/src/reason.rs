@@ -90,6 +90,14 @@ codes! {
     StageSets = "stage-sets",
     /// Breathing only by stage.
     StageBreathing = "stage-breathing",
+    /// The first sessions of somebody who has never trained: the moves are learned.
+    LearnFirst = "learn-first",
+    /// More reserve and fewer sets: back after an illness.
+    AfterIllness = "after-illness",
+    /// Nothing held above the head: a child is in the room.
+    ChildNear = "child-near",
+    /// Her kit is not at hand today.
+    KitAway = "kit-away",
     /// More reserve today: tired.
     TiredToday = "tired-today",
     /// More reserve for a condition.

@@ -56,6 +56,25 @@ pub enum Readiness {
     Unwell,
 }
 
+/// What she says of a day at check-in, each with one tap.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "snake_case")]
+#[ts(export)]
+pub enum TodayThing {
+    /// The first session after an illness.
+    AfterIllness,
+    /// Her kit is not at hand.
+    NoKit,
+    /// A child is in the room.
+    ChildNear,
+    /// The pessary is in.
+    PessaryIn,
+    /// The pessary is out.
+    PessaryOut,
+    /// Her period is here.
+    Period,
+}
+
 /// An amount as she stated it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(rename_all = "snake_case", tag = "form", content = "value")]
@@ -335,6 +354,9 @@ pub enum Payload {
         readiness: Readiness,
         /// Symptoms since last time.
         symptoms: Vec<Symptom>,
+        /// What else there is today.
+        #[serde(default)]
+        today: Vec<TodayThing>,
     },
     /// A session began.
     SessionStarted {
@@ -463,6 +485,9 @@ pub enum Payload {
         baselines: Vec<Baseline>,
         /// True for somebody who has trained with weights before.
         trained: bool,
+        /// True for somebody who has never trained with weights: she learns the moves first.
+        #[serde(default)]
+        never: bool,
         /// Who filled it in.
         #[serde(default)]
         by: Option<Voice>,
@@ -586,7 +611,8 @@ impl Payload {
     #[must_use]
     pub fn screened(conditions: Vec<ConditionId>, baselines: Vec<Baseline>, trained: bool) -> Self {
         let by = Some(Voice::Coach);
-        Self::Screening { conditions, baselines, trained, by, note: None, instead_of: Vec::new() }
+        let (note, instead_of) = (None, Vec::new());
+        Self::Screening { conditions, baselines, trained, never: false, by, note, instead_of }
     }
 
     /// A mark that belongs to no ladder: at home, or in a run between its sets.

@@ -95,7 +95,7 @@ fn payload(
                 symptom,
             },
         ),
-        Payload::CheckIn { run, readiness: _, symptoms } => {
+        Payload::CheckIn { run, readiness: _, symptoms, today: _ } => {
             told(conn, record, symptoms, *run, amends, "check_in")
         }
         Payload::NextDayAnswer { run, answer: _, symptoms } => {

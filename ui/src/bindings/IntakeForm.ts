@@ -20,6 +20,10 @@ baselines: Array<Baseline>,
  */
 trained: boolean, 
 /**
+ * Never trained with weights.
+ */
+never: boolean, 
+/**
  * What else there is to know.
  */
 note: string | null, 

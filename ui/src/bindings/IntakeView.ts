@@ -33,6 +33,10 @@ baselines: Array<Baseline>,
  */
 trained: boolean, 
 /**
+ * Never trained with weights.
+ */
+never: boolean, 
+/**
  * In words.
  */
 note: string | null, };

@@ -22,6 +22,10 @@ levels: Array<Array<VariantId>>,
  */
 level: number | null, 
 /**
+ * True where a birth or a loss closed what was trained before.
+ */
+afresh: boolean, 
+/**
  * Variant now.
  */
 variant: VariantId | null, 

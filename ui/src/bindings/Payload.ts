@@ -24,6 +24,7 @@ import type { SlotId } from "./SlotId";
 import type { Stage } from "./Stage";
 import type { Start } from "./Start";
 import type { Symptom } from "./Symptom";
+import type { TodayThing } from "./TodayThing";
 import type { VariantId } from "./VariantId";
 import type { Versions } from "./Versions";
 import type { Voice } from "./Voice";
@@ -44,7 +45,11 @@ readiness: Readiness,
 /**
  * Symptoms since last time.
  */
-symptoms: Array<Symptom>, } | { "kind": "session_started", 
+symptoms: Array<Symptom>, 
+/**
+ * What else there is today.
+ */
+today: Array<TodayThing>, } | { "kind": "session_started", 
 /**
  * The run.
  */
@@ -213,6 +218,10 @@ baselines: Array<Baseline>,
  * True for somebody who has trained with weights before.
  */
 trained: boolean, 
+/**
+ * True for somebody who has never trained with weights: she learns the moves first.
+ */
+never: boolean, 
 /**
  * Who filled it in.
  */

@@ -5,6 +5,7 @@ import type { NextDayView } from "./NextDayView";
 import type { Proposal } from "./Proposal";
 import type { Readiness } from "./Readiness";
 import type { ScreenDue } from "./ScreenDue";
+import type { TodayThing } from "./TodayThing";
 
 /**
  * Before a session.
@@ -54,6 +55,10 @@ blocks: Array<BlockView>,
  * A session whose next day has not been asked about yet.
  */
 next_day: NextDayView | null, 
+/**
+ * What else she may say of today.
+ */
+today: Array<TodayThing>, 
 /**
  * Levels of readiness to choose from.
  */

@@ -41,6 +41,10 @@ baselines: Array<Baseline>,
  */
 trained: boolean, 
 /**
+ * True for somebody who has never trained with weights.
+ */
+never: boolean, 
+/**
  * Restrictions in force.
  */
 restrictions: Array<RestrictionView>, 

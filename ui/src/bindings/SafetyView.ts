@@ -98,6 +98,10 @@ baselines: Array<Baseline>,
  */
 trained: boolean, 
 /**
+ * True for somebody who has never trained with weights.
+ */
+never: boolean, 
+/**
  * The intakes that stand, the client's and the coach's.
  */
 intakes: Array<IntakeView>, 

@@ -4,6 +4,7 @@ import type { NextDay } from "./NextDay";
 import type { Readiness } from "./Readiness";
 import type { RunId } from "./RunId";
 import type { SetLogView } from "./SetLogView";
+import type { TodayThing } from "./TodayThing";
 
 /**
  * A session in the log.
@@ -25,6 +26,10 @@ title: string,
  * Readiness said.
  */
 readiness: Readiness | null, 
+/**
+ * What else she said of that day.
+ */
+today: Array<TodayThing>, 
 /**
  * Sets in order.
  */

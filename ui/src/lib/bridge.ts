@@ -2,6 +2,7 @@
 // A command that cannot do what was asked rejects with an ErrorView (see `errorOf`).
 import { invoke } from '@tauri-apps/api/core';
 import type {
+  CheckInForm,
   AppView,
   ChosenFile,
   ClearanceForm,
@@ -22,7 +23,6 @@ import type {
   OverrideForm,
   PathView,
   Programme,
-  Readiness,
   RestrictionKind,
   Role,
   RosterView,
@@ -53,8 +53,7 @@ export const roleSet = (role: Role): Promise<AppView> => invoke('role_set', { ro
 // --- Train ---
 
 export const trainView = (): Promise<TrainView> => invoke('train_view');
-export const sessionBegin = (readiness: Readiness, symptoms: Symptom[]): Promise<TrainView> =>
-  invoke('session_begin', { readiness, symptoms });
+export const sessionBegin = (form: CheckInForm): Promise<TrainView> => invoke('session_begin', { form });
 export const nextDayAnswer = (run: string, answer: NextDay, symptoms: Symptom[]): Promise<TrainView> =>
   invoke('next_day_answer', { run, answer, symptoms });
 /** Resolves once the set is on disk: only then may the card move on. */

@@ -58,6 +58,7 @@ describe('gathering a session', () => {
   it('loses no mark: each stands beside its ladder or among the loose ones', () => {
     const symptom = { kind: 'heaviness', amount: null, place: null, words: null };
     const session: SessionLogView = {
+      today: [],
       run: 'run',
       day: '2026-03-05',
       title: 'A',

@@ -59,6 +59,7 @@ export function sessionLine(session: SessionLogView): string {
   const parts: string[] = [];
   if (!session.ended) parts.push(say('past-open'));
   if (session.readiness) parts.push(say(`past-readiness-${session.readiness}`));
+  parts.push(...session.today.map((thing) => say(`past-today-${thing}`)));
   if (session.minutes !== null) parts.push(say('past-minutes', { minutes: session.minutes }));
   if (session.effort !== null) parts.push(say('past-effort', { effort: session.effort }));
   return parts.join(' · ');

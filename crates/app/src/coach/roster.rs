@@ -76,6 +76,7 @@ impl Profile {
             conditions: intake.conditions,
             baselines: intake.baselines,
             trained: intake.trained,
+            never: intake.never,
             restrictions: crate::safety::restrictions(history, day),
             clearance_waits: !ground.waits.is_empty(),
             cleared: history
@@ -144,7 +145,10 @@ impl Profile {
             let standing = history.standing_intakes();
             let before = standing.iter().find(|i| i.by == Voice::Coach).map(|i| &i.what);
             let same = before.is_some_and(|b| {
-                b.conditions == form.conditions && b.baselines == form.baselines && b.trained == form.trained
+                b.conditions == form.conditions
+                    && b.baselines == form.baselines
+                    && b.trained == form.trained
+                    && b.never == form.never
             });
             if !same || !form.instead_of.is_empty() {
                 payloads.push(self.intake_payload(Voice::Coach, form)?);

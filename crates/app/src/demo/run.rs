@@ -5,6 +5,7 @@ use crate::error::{AppError, Refusal};
 use crate::newel::Books;
 use crate::profile::Profile;
 use crate::train::session_of;
+use crate::views::CheckInForm;
 use chrono::{DateTime, Duration, FixedOffset};
 use newel_engine::flow::{Flow, Step, StepState};
 use newel_engine::ids::{RunId, SlotId};
@@ -82,7 +83,7 @@ impl Trainee<'_> {
         let run = RunId(super::story::id_at(begin, self.body.chance()));
         let tired = self.body.chance().happens(TIRED);
         let readiness = if tired { Readiness::Tired } else { Readiness::Usual };
-        self.profile.begin(begin, run, readiness, Vec::new())?;
+        self.profile.begin(begin, run, CheckInForm::of(readiness, Vec::new()))?;
         let Some(mut floor) = self.floor(run, begin + Duration::seconds(40))? else {
             return Ok(None);
         };

@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::replay::Replayed;
+use crate::views::CheckInForm;
 use crate::views::{TrainState, Urge};
 use chrono::TimeZone as _;
 use newel_engine::reason::ReasonCode;
@@ -128,7 +129,9 @@ fn made_twice_it_is_there_once_and_each_profile_goes_on() {
 
     newel.profile_open("demo-freya").unwrap();
     let freya = newel.profile().unwrap();
-    let begun = freya.session_begin(now(), newel_engine::record::Readiness::Usual, Vec::new()).unwrap();
+    let begun = freya
+        .session_begin(now(), CheckInForm::of(newel_engine::record::Readiness::Usual, Vec::new()))
+        .unwrap();
     assert!(matches!(begun.state, TrainState::Session(_)), "she trains on");
     let (bytes, _) = freya.log_bytes(now()).unwrap();
     newel.profile_open(COACH_KEY).unwrap();

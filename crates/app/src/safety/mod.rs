@@ -217,9 +217,13 @@ impl Profile {
         if !form.instead_of.is_empty() && (by == Voice::Client || note.is_none()) {
             return Err(Refusal::NoteMissing.into());
         }
-        let (conditions, baselines, trained) = (form.conditions, form.baselines, form.trained);
+        if form.trained && form.never {
+            return Err(Refusal::OutOfRange.into());
+        }
+        let (conditions, baselines) = (form.conditions, form.baselines);
+        let (trained, never) = (form.trained, form.never);
         let (by, instead_of) = (Some(by), form.instead_of);
-        Ok(Payload::Screening { conditions, baselines, trained, by, note, instead_of })
+        Ok(Payload::Screening { conditions, baselines, trained, never, by, note, instead_of })
     }
 }
 

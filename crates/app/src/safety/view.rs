@@ -102,6 +102,7 @@ pub(super) fn view_of(
             .collect(),
         baselines: intake.baselines,
         trained: intake.trained,
+        never: intake.never,
         intakes: standing
             .iter()
             .map(|i| IntakeView {
@@ -111,6 +112,7 @@ pub(super) fn view_of(
                 conditions: i.what.conditions.clone(),
                 baselines: i.what.baselines.clone(),
                 trained: i.what.trained,
+                never: i.what.never,
                 note: i.note.clone(),
             })
             .collect(),

@@ -157,6 +157,8 @@ pub struct RosterEntry {
     pub baselines: Vec<Baseline>,
     /// True for somebody who has trained with weights before.
     pub trained: bool,
+    /// True for somebody who has never trained with weights.
+    pub never: bool,
     /// Restrictions in force.
     pub restrictions: Vec<RestrictionView>,
     /// True when a clearance is asked for and missing.

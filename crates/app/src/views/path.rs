@@ -5,7 +5,7 @@ use newel_engine::ids::{GroupId, LadderId, RecordId, RunId, VariantId};
 use newel_engine::kit::Load;
 use newel_engine::proposal::Target;
 use newel_engine::reason::Reason;
-use newel_engine::record::{NextDay, Readiness, Reserve, Side, Symptom};
+use newel_engine::record::{NextDay, Readiness, Reserve, Side, Symptom, TodayThing};
 use serde::Serialize;
 use ts_rs::TS;
 
@@ -29,6 +29,8 @@ pub struct LadderView {
     pub levels: Vec<Vec<VariantId>>,
     /// Level now, 0 for the easiest; while it rests, where she stood; `None` before the first exposure.
     pub level: Option<u8>,
+    /// True where a birth or a loss closed what was trained before.
+    pub afresh: bool,
     /// Variant now.
     pub variant: Option<VariantId>,
     /// Load now.
@@ -79,6 +81,8 @@ pub struct SessionLogView {
     pub title: String,
     /// Readiness said.
     pub readiness: Option<Readiness>,
+    /// What else she said of that day.
+    pub today: Vec<TodayThing>,
     /// Sets in order.
     pub sets: Vec<SetLogView>,
     /// Symptoms that stand, with the ladder they belong to.

@@ -54,6 +54,8 @@ pub struct SafetyView {
     pub baselines: Vec<Baseline>,
     /// True for somebody who has trained with weights before.
     pub trained: bool,
+    /// True for somebody who has never trained with weights.
+    pub never: bool,
     /// The intakes that stand, the client's and the coach's.
     pub intakes: Vec<IntakeView>,
     /// What is ruled out today, with what rules it out.
@@ -264,6 +266,9 @@ pub struct IntakeView {
     pub baselines: Vec<Baseline>,
     /// Trained before.
     pub trained: bool,
+    /// Never trained with weights.
+    #[serde(default)]
+    pub never: bool,
     /// In words.
     pub note: Option<String>,
 }
@@ -278,6 +283,9 @@ pub struct IntakeForm {
     pub baselines: Vec<Baseline>,
     /// Trained before.
     pub trained: bool,
+    /// Never trained with weights.
+    #[serde(default)]
+    pub never: bool,
     /// What else there is to know.
     pub note: Option<String>,
     /// Intakes of the client's that were talked over; from the coach alone.

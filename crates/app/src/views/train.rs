@@ -8,7 +8,7 @@ use newel_engine::kit::{Load, Thing};
 use newel_engine::programme::{Amount, BlockForm, Tempo};
 use newel_engine::proposal::{Offer, Proposal, Target};
 use newel_engine::reason::Reason;
-use newel_engine::record::{Purpose, Readiness, Reserve, Side, Symptom};
+use newel_engine::record::{Purpose, Readiness, Reserve, Side, Symptom, TodayThing};
 use newel_engine::rules::{AmountForm, Class, Scope, Shelf, Urgency};
 use newel_engine::screening::ScreenDue;
 use serde::{Deserialize, Serialize};
@@ -129,6 +129,8 @@ pub struct ReadyView {
     pub blocks: Vec<BlockView>,
     /// A session whose next day has not been asked about yet.
     pub next_day: Option<NextDayView>,
+    /// What else she may say of today.
+    pub today: Vec<TodayThing>,
     /// Levels of readiness to choose from.
     pub readiness: Vec<Readiness>,
     /// Day of the session before, if there was one.
@@ -534,4 +536,25 @@ pub struct FinishForm {
     /// Reps or seconds done in the set that a mark stopped, if she says so.
     #[serde(default)]
     pub stopped_at: Option<u16>,
+}
+
+/// How she is before a session.
+#[derive(Clone, Debug, Deserialize, TS)]
+#[ts(export)]
+pub struct CheckInForm {
+    /// Readiness.
+    pub readiness: Readiness,
+    /// Symptoms since last time.
+    pub symptoms: Vec<Symptom>,
+    /// What else there is today.
+    #[serde(default)]
+    pub today: Vec<TodayThing>,
+}
+
+impl CheckInForm {
+    /// With nothing else today.
+    #[must_use]
+    pub fn of(readiness: Readiness, symptoms: Vec<Symptom>) -> Self {
+        Self { readiness, symptoms, today: Vec::new() }
+    }
 }

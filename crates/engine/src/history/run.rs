@@ -3,7 +3,7 @@
 use super::Said;
 use crate::ids::{LadderId, PlanSessionId, ProgrammeId, RecordId, RunId, SlotId, VariantId};
 use crate::proposal::{Prescription, SessionProposal};
-use crate::record::{NextDay, Readiness, SetDone, SkipWhy, Symptom};
+use crate::record::{NextDay, Readiness, SetDone, SkipWhy, Symptom, TodayThing};
 use crate::units::Kg;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use std::sync::Arc;
@@ -57,6 +57,8 @@ pub struct CheckIn {
     pub symptoms: Vec<Said<Symptom>>,
     /// What it said when its session was ended; a red flag among these stands.
     pub confirmed: Vec<Said<Symptom>>,
+    /// What else there is today.
+    pub today: Vec<TodayThing>,
 }
 
 /// The end of a session.

@@ -57,11 +57,13 @@ pub struct Intake {
     pub baselines: Vec<Baseline>,
     /// True for somebody who has trained with weights before.
     pub trained: bool,
+    /// True for somebody who has never trained with weights.
+    pub never: bool,
 }
 
 impl Intake {
     /// What holds of two: every condition that either names, a usual symptom that both name at the lesser amount, and
-    /// trained only where both say so. The stricter of each.
+    /// trained only where both say so, and never trained where either does. The stricter of each.
     #[must_use]
     pub fn stricter(&self, other: &Self) -> Self {
         let mut conditions = self.conditions.clone();
@@ -75,7 +77,8 @@ impl Intake {
                 Some(Baseline { kind: b.kind.clone(), amount: less })
             })
             .collect();
-        Self { conditions, baselines, trained: self.trained && other.trained }
+        let never = self.never || other.never;
+        Self { conditions, baselines, trained: self.trained && other.trained && !never, never }
     }
 
     /// Usual amount of a symptom.

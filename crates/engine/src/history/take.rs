@@ -6,7 +6,7 @@ use super::{
     SetEntry, Skip, resolve,
 };
 use crate::ids::{RecordId, RunId};
-use crate::record::{NextDay, Payload, Readiness, Record, Reserve, SetDone, Symptom, Voice};
+use crate::record::{NextDay, Payload, Readiness, Record, Reserve, SetDone, Symptom, TodayThing, Voice};
 use chrono::{DateTime, FixedOffset};
 use std::sync::Arc;
 
@@ -116,11 +116,12 @@ impl History {
                 self.ten_reps.push(said(said_at, (variant.clone(), load.clone())));
             }
             Payload::StageChanged { stage } => self.take_stage(record, stage),
-            Payload::Screening { conditions, baselines, trained, by, note, instead_of } => {
+            Payload::Screening { conditions, baselines, trained, never, by, note, instead_of } => {
                 let intake = Intake {
                     conditions: conditions.clone(),
                     baselines: baselines.clone(),
                     trained: *trained,
+                    never: *never,
                 };
                 // Before it was kept who filled it in, only the coach did.
                 let by = by.unwrap_or(Voice::Coach);
@@ -209,7 +210,8 @@ impl History {
         let (readiness, symptoms) = told(&standing.holds);
         let (readiness_then, confirmed) = told(&standing.confirmed);
         let Some(readiness) = readiness.or(readiness_then) else { return };
-        let entry = CheckIn { record: record.id, readiness, symptoms, confirmed };
+        let today = today_in(&standing.holds);
+        let entry = CheckIn { record: record.id, readiness, symptoms, confirmed, today };
         let slot = &mut self.run_mut(run, record).check_in;
         match slot {
             // Two check-ins before one session: all that either names counts.
@@ -219,6 +221,9 @@ impl History {
                 }
                 first.symptoms.extend(entry.symptoms);
                 first.confirmed.extend(entry.confirmed);
+                first
+                    .today
+                    .extend(entry.today.into_iter().filter(|t| !first.today.contains(t)).collect::<Vec<_>>());
             }
             None => *slot = Some(entry),
         }
@@ -291,6 +296,19 @@ fn strain(readiness: Readiness) -> u8 {
         Readiness::Tired => 1,
         Readiness::Unwell => 2,
     }
+}
+
+/// What all accounts of a check-in say of the day, each once.
+fn today_in(list: &[Leaf<'_>]) -> Vec<TodayThing> {
+    let mut all: Vec<TodayThing> = Vec::new();
+    for leaf in list {
+        if let Payload::CheckIn { today, .. } = leaf.says {
+            all.extend(today.iter().copied());
+        }
+    }
+    all.sort_unstable();
+    all.dedup();
+    all
 }
 
 /// Orders statements about one set, the stricter first: stopped, then fewer reps to failure, then the

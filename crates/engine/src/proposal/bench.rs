@@ -7,7 +7,7 @@ use crate::history::{History, Run};
 use crate::ids::{LadderId, RunId};
 use crate::programme::{Programme, Start};
 use crate::reason::{Fact, Reason, ReasonCode, Reasons};
-use crate::record::Readiness;
+use crate::record::{Readiness, TodayThing};
 use crate::rules::{Asks, RulePack, Scope};
 use crate::state::{EarlierToday, Frame, Hold, State};
 use crate::strength::Constants;
@@ -76,6 +76,16 @@ impl<'a> Bench<'a> {
         let mut ground = Ground::of(inputs.history, inputs.catalogue, inputs.rules, inputs.day, None);
         let earlier = state.earlier_today(inputs.day, inputs.run);
         ground.unloaded_today = earlier.unloaded;
+        let easy = ground.rules.number("today.after-illness", "sessions");
+        let said = |r: &Run| r.check_in.as_ref().map(|c| c.today.clone()).unwrap_or_default();
+        let this = inputs.run.and_then(|id| inputs.history.run(id));
+        let mut today = this.map(said).unwrap_or_default();
+        if !today.contains(&TodayThing::AfterIllness) && back_from_illness(inputs.history, this, easy) {
+            today.push(TodayThing::AfterIllness);
+        }
+        ground = ground.with_today(&today);
+        ground.learning = ground.intake.never
+            && sessions_before(inputs.history, inputs.day) < ground.rules.number("learn.first", "sessions");
         let inputs = Inputs { rules: ground.rules, ..inputs };
         // Frozen for a session, also where none was known when it began.
         let run = inputs.run.and_then(|id| inputs.history.run(id));
@@ -145,4 +155,30 @@ impl<'a> Bench<'a> {
     pub fn readiness(&self) -> Option<Readiness> {
         self.run().and_then(|r| r.check_in.as_ref()).map(|c| c.readiness)
     }
+}
+
+/// True if one of the last sessions before a run, so many less one, was the first after an illness.
+fn back_from_illness(history: &History, this: Option<&Run>, sessions: f64) -> bool {
+    let before =
+        history.runs.iter().rev().filter(|r| this.is_none_or(|t| r.id != t.id && r.started <= t.started));
+    let mut trained = before.filter(|r| !r.sets.is_empty());
+    let mut left = sessions - 1.0;
+    while left >= 1.0 {
+        match trained.next() {
+            Some(run)
+                if run.check_in.as_ref().is_some_and(|c| c.today.contains(&TodayThing::AfterIllness)) =>
+            {
+                return true;
+            }
+            Some(_) => left -= 1.0,
+            None => return false,
+        }
+    }
+    false
+}
+
+/// Sessions with sets on days before this one.
+fn sessions_before(history: &History, day: NaiveDate) -> f64 {
+    let trained = history.runs.iter().filter(|r| r.day < day && !r.sets.is_empty()).count();
+    trained as f64
 }

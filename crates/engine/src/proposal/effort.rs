@@ -4,7 +4,7 @@ use crate::catalogue::Pattern;
 use crate::ground::Ground;
 use crate::programme::{Amount, Block, Dose};
 use crate::reason::{Fact, Reason, ReasonCode};
-use crate::record::{Readiness, RestrictionKind};
+use crate::record::{Readiness, RestrictionKind, TodayThing};
 use crate::stage::StageOn;
 
 /// Effort of a slot today.
@@ -85,11 +85,7 @@ pub fn effort(
         );
     }
     let more = ground
-        .intake
-        .conditions
-        .iter()
-        .filter_map(|id| rules.condition(id))
-        .filter(|c| c.when.at(Some(ground.stage)))
+        .conditions_now()
         .filter(|c| c.extra_reserve > 0.0)
         .max_by(|a, b| a.extra_reserve.total_cmp(&b.extra_reserve));
     if let Some(condition) = more {
@@ -100,14 +96,29 @@ pub fn effort(
                 .number("target", target),
         );
     }
+    let fewer = |sets: &mut u8, rule: &str| {
+        let most = rules.number(rule, "sets");
+        if f64::from(*sets) > most && most >= 1.0 {
+            *sets = most as u8;
+        }
+    };
+    if ground.learning && !pattern.goes_on_meanwhile() {
+        target = target.max(rules.number("learn.first", "reserve"));
+        fewer(&mut sets, "learn.first");
+        let why = Reason::new(rules, ReasonCode::LearnFirst, "learn.first");
+        reasons.push(why.number("target", target).number("sets", f64::from(sets)));
+    }
+    if ground.today.contains(&TodayThing::AfterIllness) && !pattern.goes_on_meanwhile() {
+        target += rules.number("today.after-illness", "more_reserve");
+        fewer(&mut sets, "today.after-illness");
+        let why = Reason::new(rules, ReasonCode::AfterIllness, "today.after-illness");
+        reasons.push(why.number("target", target).number("sets", f64::from(sets)));
+    }
     let today = match readiness {
         None | Some(Readiness::Usual) => None,
         Some(Readiness::Tired) => Some("today.tired"),
         Some(Readiness::Unwell) => {
-            let most = rules.number("today.unwell", "sets");
-            if f64::from(sets) > most && most >= 1.0 {
-                sets = most as u8;
-            }
+            fewer(&mut sets, "today.unwell");
             Some("today.unwell")
         }
     };

@@ -245,6 +245,7 @@ impl Bench<'_> {
             );
         }
         plan.ask_ten_reps = done.is_empty()
+            && plan.purpose != Purpose::Learn
             && plan.reasons.iter().any(|r| r.code == ReasonCode::StartLightest)
             && plan.loads.len() > 1;
         self.regulate(&mut plan, &place, &done, shown, &base);

@@ -152,8 +152,9 @@ impl RulePack {
         });
         let conditions = self.conditions.iter().map(|c| {
             let more = (c.extra_reserve > 0.0).then(|| ("extra_reserve".to_owned(), c.extra_reserve));
+            let rest = (c.more_rest > 0).then(|| ("more_rest".to_owned(), f64::from(c.more_rest)));
             let from = c.stricter_from.map(|week| ("stricter_from".to_owned(), f64::from(week)));
-            (RuleId::from(format!("condition.{}", c.id)), more.into_iter().chain(from).collect())
+            (RuleId::from(format!("condition.{}", c.id)), more.into_iter().chain(rest).chain(from).collect())
         });
         rules.chain(effort).chain(conditions).collect()
     }

@@ -328,6 +328,9 @@ pub struct Condition {
     /// More reps in reserve than otherwise.
     #[serde(default)]
     pub extra_reserve: f64,
+    /// More seconds of rest between sets than otherwise.
+    #[serde(default)]
+    pub more_rest: u16,
     /// What training waits for.
     #[serde(default)]
     pub asks: Asks,

@@ -6,7 +6,7 @@ use crate::ground::Ground;
 use crate::history::Run;
 use crate::ids::{LadderId, RecordId, SymptomId, VariantId};
 use crate::kit::Load;
-use crate::record::NextDay;
+use crate::record::{NextDay, TodayThing};
 use crate::rules::Scope;
 use crate::symptom::Verdict;
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -155,6 +155,12 @@ fn go_on(entry: &mut LadderState, id: &LadderId, run: &Run, effects: &Effects) {
     let shown = shown_level(run, id);
     // A session that went on unloaded because of another ladder says nothing of the level of this one.
     let unloaded = effects.unloaded.is_some() && shown.is_some_and(|s| exposed.level < s);
+    // Neither does a day without her kit, or with a child in the room: her place is kept.
+    let said = run.check_in.as_ref().map_or(&[][..], |c| &c.today);
+    let for_the_day = said.iter().any(|t| matches!(t, TodayThing::NoKit | TodayThing::ChildNear));
+    if for_the_day && exposed.symptom_free && entry.level.is_some_and(|standing| exposed.level < standing) {
+        return;
+    }
     if !exposed.symptom_free || unloaded {
         // Once begun she stands somewhere, and not where she might have begun; and what the coach set lower holds.
         let most = shown.unwrap_or(exposed.level);

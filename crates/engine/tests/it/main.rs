@@ -30,6 +30,7 @@ mod screening;
 mod sessions;
 mod settings;
 mod settings_properties;
+mod situations;
 mod stages;
 mod story;
 mod symptom_matrix;

@@ -86,6 +86,18 @@ const TABLE: &[(Tale, &[Other])] = &[
         &[("stage.undated", "effort_week", 27.0), ("stage.undated", "position_week", 19.0)],
     ),
     (
+        around::learning_the_moves,
+        &[("learn.first", "sessions", 1.0), ("learn.first", "reserve", 6.0), ("learn.first", "sets", 1.0)],
+    ),
+    (
+        around::after_an_illness,
+        &[
+            ("today.after-illness", "sessions", 1.0),
+            ("today.after-illness", "more_reserve", 1.0),
+            ("today.after-illness", "sets", 1.0),
+        ],
+    ),
+    (
         around::before_landing,
         &[
             ("impact.wait", "from_week", 14.0),

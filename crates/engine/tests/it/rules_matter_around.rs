@@ -179,3 +179,32 @@ pub fn before_landing(rules: RulePack) -> String {
     }
     told
 }
+
+/// Two sessions of somebody who has never trained, and the one after.
+pub fn learning_the_moves(rules: RulePack) -> String {
+    let mut s = Story::by(rules);
+    s.owns(dumbbells(&by_the_quarter())).programme(vec![slot("hinge", 8, 12, 3)], 4).never_trained();
+    s.starts_at("hinge", 1, None);
+    let mut told = String::new();
+    for _ in 0..3 {
+        told += &proposed(&s);
+        s.trains().does_all("hinge", 8, left(4)).ends().settled();
+    }
+    told
+}
+
+/// Back after an illness: three sessions.
+pub fn after_an_illness(rules: RulePack) -> String {
+    let mut s = hinge(rules, &by_the_quarter(), 8.0);
+    let mut told = String::new();
+    s.programme(vec![slot("hinge", 8, 12, 3)], 4);
+    s.trains().does_all("hinge", 8, left(3)).ends().settled();
+    s.today_has(&[newel_engine::record::TodayThing::AfterIllness]).checks_in();
+    told += &proposed(&s);
+    s.begins().does_all("hinge", 8, left(5)).ends().settled();
+    for _ in 0..2 {
+        told += &proposed(&s);
+        s.trains().does_all("hinge", 8, left(5)).ends().settled();
+    }
+    told
+}

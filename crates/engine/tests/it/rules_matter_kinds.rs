@@ -242,7 +242,8 @@ fn screened_at(rules: RulePack, condition: &Condition, when: When, cleared: bool
         let places = s.catalogue.places();
         places.filter(|p| b.ground.bar(p, None).is_none()).map(|p| p.variant.id.to_string()).collect()
     });
-    format!("{} {open:?} {}", s.is_closed(), proposed(&s))
+    let rest = s.with_bench(|b| b.ground.more_rest());
+    format!("{} {open:?} {rest} {}", s.is_closed(), proposed(&s))
 }
 
 #[test]
@@ -265,6 +266,9 @@ fn what_a_condition_asks_for_matters() {
         }
         if !condition.rules_out_positions.is_empty() {
             tells("rules_out_positions", json!([]));
+        }
+        if condition.more_rest > 0 {
+            tells("more_rest", json!(0));
         }
         if condition.extra_reserve > 0.0 {
             tells("extra_reserve", json!(0.0));

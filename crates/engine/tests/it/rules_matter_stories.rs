@@ -462,6 +462,13 @@ pub fn with_reasons() -> Vec<Vec<String>> {
     let mut s = Story::by(by());
     s.starts_at("squat", 1, None);
     all.push(of(&s));
+    // A day without her kit, and one with a child in the room.
+    for thing in [newel_engine::record::TodayThing::NoKit, newel_engine::record::TodayThing::ChildNear] {
+        let mut s = Story::by(by());
+        s.owns(dumbbells(&[4.0])).programme(vec![slot("overhead-press", 8, 12, 3)], 2);
+        s.today_has(&[thing]).trains();
+        all.push(of(&s));
+    }
     // The coach sets a load; then no load holds, and it is a level down.
     let mut s = hinge(by(), &[12.0], 12.0);
     s.overridden("hinge", Some(1), Some(one(12.0)));

@@ -125,6 +125,7 @@ fn a_birth_of_which_little_is_said_asks_until_it_is_said() {
 fn two_voices_fill_in_an_intake_and_the_stricter_holds() {
     let usual = |amount| vec![Baseline { kind: "heaviness".into(), amount }];
     let intake = |by, conditions: &[&str], baselines, trained| Payload::Screening {
+        never: false,
         conditions: conditions.iter().map(|c| (*c).into()).collect(),
         baselines,
         trained,
@@ -151,6 +152,7 @@ fn two_voices_fill_in_an_intake_and_the_stricter_holds() {
     // The coach has talked it over with her: hers stands no longer. Only the coach's word does that.
     let latest = s.last_record();
     let over = |by, instead_of| Payload::Screening {
+        never: false,
         conditions: vec!["prolapse".into()],
         baselines: usual(A::Little),
         trained: true,

@@ -12,7 +12,7 @@ use newel_engine::reason::{Fact, Reason, ReasonCode, Reasons};
 use newel_engine::record::{
     Baseline, CheckOutcome, CheckResult, ClearedThing, HoldAnswer, NextDay, Payload, Profile, Purpose,
     Readiness, Record, Reserve, RestrictionKind, SCHEMA_VERSION, SetDone, Side, SkipWhy, Symptom,
-    SymptomAmount, Versions, Voice,
+    SymptomAmount, TodayThing, Versions, Voice,
 };
 use newel_engine::rules::{RuleSetting, SettingTarget, SettingValue};
 use newel_engine::stage::{BirthMode, Stage};
@@ -183,7 +183,12 @@ fn of_the_phone() -> Vec<Payload> {
         },
         Payload::PlanTakenIn { plan: "{\n  \"format\": \"newel.plan\"\n}".into() },
         Payload::TenReps { variant: "row-supported".into(), load: Load::One { weight: Weight::in_kg(8.0) } },
-        Payload::CheckIn { run: RUN, readiness: Readiness::Tired, symptoms: vec![symptom("wrist-pain")] },
+        Payload::CheckIn {
+            run: RUN,
+            readiness: Readiness::Tired,
+            symptoms: vec![symptom("wrist-pain")],
+            today: vec![TodayThing::NoKit],
+        },
         Payload::SessionStarted {
             run: RUN,
             day: day(),
@@ -230,6 +235,7 @@ fn of_the_laptop() -> Vec<Payload> {
             conditions: vec!["girdle-pain".into()],
             baselines: vec![Baseline { kind: "heaviness".into(), amount: SymptomAmount::Little }],
             trained: true,
+            never: false,
             by: Some(Voice::Coach),
             note: Some("sleeps little".into()),
             instead_of: vec![id(PHONE, 3)],

@@ -81,7 +81,7 @@ pub fn checked_in(n: u128, kinds: &[&str]) -> Payload {
             words: None,
         })
         .collect();
-    Payload::CheckIn { run: run(n), readiness: Readiness::Usual, symptoms }
+    Payload::CheckIn { run: run(n), readiness: Readiness::Usual, symptoms, today: Vec::new() }
 }
 
 pub fn marked(n: u128, kind: &str, amount: SymptomAmount) -> Payload {

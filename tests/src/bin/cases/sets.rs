@@ -67,7 +67,7 @@ pub fn session(scene: &mut Scene<'_>) {
             1 => Readiness::Unwell,
             _ => Readiness::Usual,
         };
-        scene.pen.write(Payload::CheckIn { run, readiness, symptoms: Vec::new() });
+        scene.pen.write(Payload::CheckIn { run, readiness, symptoms: Vec::new(), today: Vec::new() });
     }
     let (day, programme, revision) = (scene.pen.today(), scene.programme.id, scene.programme.revision);
     let session = scene.programme.sessions[0].id.clone();

@@ -11,6 +11,7 @@ const STANDS: LadderView[] = [
     ladder: 'row',
     levels: [['row-band'], ['row-chair']],
     level: 1,
+    afresh: false,
     variant: 'row-chair',
     load: { make: 'one', weight: { value: 20, unit: 'lb' } },
     held: false,

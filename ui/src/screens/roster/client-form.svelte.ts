@@ -15,7 +15,10 @@ export class ClientDraft {
   constructor(from?: RosterEntry, hers: IntakeView | null = null) {
     this.name = from?.name ?? '';
     this.stage = new StageDraft(from?.stage_recorded ?? null);
-    this.intake = new IntakeDraft(from ?? { conditions: [], baselines: [], trained: false }, hers);
+    this.intake = new IntakeDraft(
+      from ?? { conditions: [], baselines: [], trained: false, never: false },
+      hers,
+    );
   }
 
   get lacks(): Lack[] {

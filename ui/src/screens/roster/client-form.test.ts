@@ -11,6 +11,7 @@ const entry = (over: Partial<RosterEntry>): RosterEntry => ({
   conditions: [],
   baselines: [],
   trained: false,
+  never: false,
   restrictions: [],
   clearance_waits: false,
   cleared: null,
@@ -61,6 +62,7 @@ describe('the client form', () => {
       conditions: ['prolapse'],
       baselines: [{ kind: 'heaviness', amount: { form: 'little' as const } }],
       trained: true,
+      never: false,
     };
     const draft = new ClientDraft(entry({ stage_recorded: recorded, ...given }));
     expect(draft.toForm()).toEqual({
@@ -78,12 +80,13 @@ describe('the client form', () => {
   });
 
   it('holds one amount for each usual symptom', () => {
-    const draft = new IntakeDraft({ conditions: [], baselines: [], trained: false });
+    const draft = new IntakeDraft({ conditions: [], baselines: [], trained: false, never: true });
     draft.setBaseline('girdle-pain', 'pain-2');
     draft.setBaseline('girdle-pain', 'pain-3');
     expect(draft.baselines).toEqual([{ kind: 'girdle-pain', amount: { form: 'pain', value: 3 } }]);
     draft.removeBaseline('girdle-pain');
     expect(draft.baselines).toEqual([]);
+    expect(draft.toForm()).toMatchObject({ trained: false, never: true });
   });
 
   it('sets hers aside with a note alone', () => {
@@ -94,9 +97,10 @@ describe('the client form', () => {
       conditions: ['fracture'],
       baselines: [],
       trained: false,
+      never: false,
       note: null,
     };
-    const draft = new IntakeDraft({ conditions: [], baselines: [], trained: true }, hers);
+    const draft = new IntakeDraft({ conditions: [], baselines: [], trained: true, never: false }, hers);
     expect(draft.toForm().instead_of).toEqual([]);
     draft.over = true;
     expect(draft.lacksNote).toBe(true);

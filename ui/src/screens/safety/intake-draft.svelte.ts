@@ -19,12 +19,16 @@ export interface Given {
   conditions: ConditionId[];
   baselines: Baseline[];
   trained: boolean;
+  never: boolean;
 }
+
+/** Whether she has lifted before. */
+export type Before = 'yes' | 'no' | 'never';
 
 export class IntakeDraft {
   conditions = $state<ConditionId[]>([]);
   baselines = $state<Baseline[]>([]);
-  trained = $state(false);
+  before = $state<Before>('no');
   note = $state('');
   /** The client's own intake is set aside, because it was talked over. */
   over = $state(false);
@@ -33,7 +37,7 @@ export class IntakeDraft {
   constructor(given: Given, hers: IntakeView | null = null) {
     this.conditions = [...given.conditions];
     this.baselines = given.baselines.map((b) => ({ kind: b.kind, amount: { ...b.amount } }));
-    this.trained = given.trained;
+    this.before = given.trained ? 'yes' : given.never ? 'never' : 'no';
     this.hers = hers;
   }
 
@@ -63,7 +67,8 @@ export class IntakeDraft {
     return {
       conditions: [...this.conditions],
       baselines: this.baselines.map((b) => ({ kind: b.kind, amount: { ...b.amount } })),
-      trained: this.trained,
+      trained: this.before === 'yes',
+      never: this.before === 'never',
       note: this.note.trim() || null,
       instead_of: this.over && this.hers ? [this.hers.record] : [],
     };

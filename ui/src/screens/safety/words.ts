@@ -79,7 +79,7 @@ export function valueWords(value: SettingValue): string {
 /** What can be set, by the sentence of its rule; of several numbers in it the name tells which. */
 export function settableWords(s: SettableView): string {
   const sentence = say(s.sentence, s.numbers);
-  return s.target.of === 'number' ? `${sentence} (${s.target.name.replaceAll('_', ' ')})` : sentence;
+  return s.target.of === 'number' ? `${sentence} (${say(`rules-number-${s.target.name}`)})` : sentence;
 }
 
 /** What a setting names: the sentence of its rule as it is now, or the sign. */
@@ -100,3 +100,7 @@ export function checkWords(check: ReadinessCheck): string {
   const amount = say('impact-count', { count, of, side: check.per_side ? 'yes' : 'no' });
   return `${say(`check-${check.id}`)}: ${amount}`;
 }
+
+/** Whether she has lifted before. */
+export const beforeWords = (of: { trained: boolean; never: boolean }): string =>
+  say(of.trained ? 'screen-trained' : of.never ? 'screen-never-trained' : 'screen-new');

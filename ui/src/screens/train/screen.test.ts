@@ -158,10 +158,16 @@ test('a session starts only when she has said how she is and whether there was a
   await tap('amount-little');
   await tap('symptom-keep');
   expect(start()).toHaveProperty('disabled', false);
+  await tap('today-pessary_in');
+  await tap('today-no_kit');
+  await tap('today-pessary_out');
   await tap('start');
-  expect(shell.sessionBegin).toHaveBeenCalledExactlyOnceWith('tired', [
-    { kind: 'heaviness', amount: { form: 'little' }, place: null, words: null },
-  ]);
+  expect(shell.sessionBegin).toHaveBeenCalledExactlyOnceWith({
+    readiness: 'tired',
+    symptoms: [{ kind: 'heaviness', amount: { form: 'little' }, place: null, words: null }],
+    // In and out are one or the other.
+    today: ['no_kit', 'pessary_out'],
+  });
   await screen.findByTestId('card-work');
 });
 

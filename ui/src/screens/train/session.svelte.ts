@@ -6,7 +6,7 @@ import type {
   Load,
   MarkView,
   NextDay,
-  Readiness,
+  CheckInForm,
   Reserve,
   SessionView,
   Symptom,
@@ -82,8 +82,8 @@ export class Train {
     return this.#do(() => bridge.nextDayAnswer(run, answer, symptoms));
   }
 
-  async start(readiness: Readiness, symptoms: Symptom[]): Promise<void> {
-    if (await this.#do(() => bridge.sessionBegin(readiness, symptoms))) this.checkingIn = false;
+  async start(form: CheckInForm): Promise<void> {
+    if (await this.#do(() => bridge.sessionBegin(form))) this.checkingIn = false;
   }
 
   // --- sets and rests ---

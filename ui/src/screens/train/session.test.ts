@@ -183,7 +183,7 @@ test('check-in leads into the session, or to the stop card', async () => {
   train.checkingIn = true;
   expect(train.card).toBe('check-in');
   shell.sessionBegin.mockResolvedValue(isClosed());
-  await train.start('usual', [{ ...UNSAID, kind: 'calf-one-sided' }]);
+  await train.start({ readiness: 'usual', symptoms: [{ ...UNSAID, kind: 'calf-one-sided' }], today: [] });
   expect(train.card).toBe('stop');
 });
 

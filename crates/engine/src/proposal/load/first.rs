@@ -94,6 +94,24 @@ impl LoadCase<'_> {
             && !self.bottom_only
             && !self.way_down(place)
             && self.finding_allowed();
+        if self.ground.learning && !place.ladder.pattern.goes_on_meanwhile() {
+            // The moves come first: the lightest that there is, whatever was written or answered.
+            let load = self.permitted_by_cap(place).into_iter().next()?;
+            let light = Reason::new(self.rules(), ReasonCode::StartLightest, "load.first")
+                .with("variant", Fact::Variant(place.variant.id.clone()))
+                .with("load", Fact::Load(load.clone()));
+            let reasons = if matches!(load, Load::Nothing) { vec![reason] } else { vec![light] };
+            let (target, aim) = (self.as_target(self.range.low()), self.effort.target);
+            return Some(Pick {
+                load,
+                target,
+                aim,
+                purpose: Purpose::Learn,
+                reasons,
+                too_hard: false,
+                gap: false,
+            });
+        }
         Some(Pick {
             load,
             target: self.as_target(self.range.low()),

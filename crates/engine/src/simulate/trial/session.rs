@@ -39,7 +39,7 @@ impl Floor<'_> {
             symptoms.push(self.symptom_at_large());
         }
         self.watch.begins(today);
-        let check_in = self.write(0, Payload::CheckIn { run, readiness, symptoms });
+        let check_in = self.write(0, Payload::CheckIn { run, readiness, symptoms, today: Vec::new() });
         self.takes_effect(run, check_in);
         let session = &self.programme.sessions[0];
         let bench = self.ledger.bench(self.programme, today, Some(run));

@@ -40,6 +40,7 @@ pub struct Story {
     last_record: Option<RecordId>,
     readiness: Readiness,
     since_last_time: Vec<Symptom>,
+    today_things: Vec<TodayThing>,
 }
 
 impl Story {
@@ -61,6 +62,7 @@ impl Story {
             last_record: None,
             readiness: Readiness::Usual,
             since_last_time: Vec::new(),
+            today_things: Vec::new(),
         }
     }
 
@@ -169,6 +171,19 @@ impl Story {
         let baselines = usual.iter().map(|(kind, amount)| Baseline { kind: (*kind).into(), amount: *amount });
         let conditions = conditions.iter().map(|c| (*c).into()).collect();
         self.says(Payload::screened(conditions, baselines.collect(), false))
+    }
+
+    /// Screened as somebody who has never trained with weights.
+    pub fn never_trained(&mut self) -> &mut Self {
+        self.says(Payload::Screening {
+            conditions: Vec::new(),
+            baselines: Vec::new(),
+            trained: false,
+            never: true,
+            by: Some(Voice::Coach),
+            note: None,
+            instead_of: Vec::new(),
+        })
     }
 
     pub fn programme(&mut self, slots: Vec<Slot>, rounds: u8) -> &mut Self {

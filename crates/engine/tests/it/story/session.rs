@@ -20,6 +20,12 @@ impl Story {
         self
     }
 
+    /// What else there is today, at the next check-in.
+    pub fn today_has(&mut self, things: &[TodayThing]) -> &mut Self {
+        self.today_things = things.to_vec();
+        self
+    }
+
     /// Says how she is; the session is not begun yet.
     pub fn checks_in(&mut self) -> &mut Self {
         let run = RunId(self.uuid());
@@ -27,7 +33,8 @@ impl Story {
         self.last_run = Some(run);
         let (readiness, symptoms) = (self.readiness, std::mem::take(&mut self.since_last_time));
         self.readiness = Readiness::Usual;
-        self.says(Payload::CheckIn { run, readiness, symptoms })
+        let today = std::mem::take(&mut self.today_things);
+        self.says(Payload::CheckIn { run, readiness, symptoms, today })
     }
 
     /// Begins a session: check-in, start, proposal.

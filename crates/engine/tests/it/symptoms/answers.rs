@@ -150,6 +150,7 @@ fn a_sign_that_was_named_late_is_not_cleared_by_what_was_said_before() {
             run,
             readiness: newel_engine::record::Readiness::Usual,
             symptoms: vec![symptom("chest-pain", None)],
+            today: Vec::new(),
         },
     );
     assert!(s.is_closed());
@@ -182,7 +183,7 @@ fn an_answer_speaks_of_what_was_known_when_it_was_given() {
     assert!(!s.rests("squat"));
     let usual = newel_engine::record::Readiness::Usual;
     let symptoms = vec![symptom("bulge", None), symptom("fatigue", None)];
-    s.corrects(check_in, Payload::CheckIn { run, readiness: usual, symptoms });
+    s.corrects(check_in, Payload::CheckIn { run, readiness: usual, symptoms, today: Vec::new() });
     assert!(s.is_closed(), "nobody has answered this one");
     s.hold_answered(HoldAnswer::GoOn);
     assert!(!s.is_closed());

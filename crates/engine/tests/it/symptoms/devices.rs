@@ -43,7 +43,7 @@ fn of_two_check_ins_corrected_side_by_side_the_stricter_readiness_holds() {
         let mut s = client();
         s.checks_in();
         let (record, run) = (s.last_record(), s.run.unwrap());
-        let says = |name| Payload::CheckIn { run, readiness: of(name), symptoms: vec![] };
+        let says = |name| Payload::CheckIn { run, readiness: of(name), symptoms: vec![], today: vec![] };
         let (a, b) = (says(first), says(second));
         s.corrects(record, a).on_device(9).corrects(record, b);
         assert_eq!(s.with_bench(|b| b.readiness()), Some(of("tired")));
