@@ -7,7 +7,7 @@ use std::path::PathBuf;
 use anyhow::{Context, Result, ensure};
 use chrono::{Days, Local, NaiveDate};
 use newel_tests::job::{self, id};
-use newel_tests::{LAPTOP, Opening, PHONE, Scheme, Window, target};
+use newel_tests::{LAPTOP, Opening, PHONE, Scheme, Size, Window, target};
 use serde_json::{Value, json};
 
 fn today() -> NaiveDate {
@@ -108,6 +108,54 @@ impl Two {
         let found = self.window.axe().await?;
         ensure!(found.is_empty(), "{name}: {found:?}");
         Ok(())
+    }
+
+    /// Nothing is cut or pushed out sideways on the narrowest phone, nor with text at twice its size; a picture of each.
+    async fn fits(&self, name: &str) -> Result<()> {
+        let folder = target(&format!("safety/{name}"))?;
+        let narrow = Size { width: 320, height: 640 };
+        for (size, text, kind) in [(narrow, "100%", "narrow"), (PHONE, "200%", "large-text")] {
+            self.window.resize(size).await?;
+            self.window
+                .run("document.documentElement.style.fontSize = arguments[0];", vec![json!(text)])
+                .await?;
+            tokio::time::sleep(std::time::Duration::from_millis(250)).await;
+            self.window.picture(folder.join(format!("{kind}.png"))).await?;
+            let wide = self
+                .window
+                .run(
+                    "const seen = (node) => node.checkVisibility() && node.getBoundingClientRect().width > 0;
+                     const wide = [...document.querySelectorAll('button, label, legend, input, select, p, h1, h2, h3, li')]
+                         .filter(seen)
+                         .filter((node) => {
+                             const { left, right } = node.getBoundingClientRect();
+                             const type = node.getAttribute('type');
+                             return (left < -1 || right > innerWidth + 1
+                                     || (node.tagName !== 'INPUT' && node.tagName !== 'SELECT'
+                                         && node.scrollWidth > node.clientWidth + 2 && getComputedStyle(node).display !== 'inline'))
+                                 && type !== 'radio';
+                         });
+                     // Nothing that scrolls down scrolls sideways as well.
+                     const aside = [...document.querySelectorAll('#content, dialog[open], dialog[open] *')]
+                         .filter((node) => seen(node) && /auto|scroll/.test(getComputedStyle(node).overflowY)
+                             && node.scrollWidth > node.clientWidth + 1);
+                     wide.push(...aside);
+                     return wide.map((node) => `${node.tagName} ${node.dataset.testid ?? ''} ${node.innerText?.slice(0, 40) ?? ''}`);",
+                    Vec::new(),
+                )
+                .await?;
+            ensure!(wide == json!([]), "{name}, {kind}: {wide}");
+        }
+        self.window.run("document.documentElement.style.fontSize = '';", Vec::new()).await?;
+        self.window.resize(PHONE).await
+    }
+
+    async fn taps(&self, name: &str) -> Result<()> {
+        // What scrolls by itself is brought into view first, as a person does.
+        self.window.find(&id(name)).await?;
+        let script = "document.querySelector(arguments[0]).scrollIntoView({ block: 'center' });";
+        self.window.run(script, vec![json!(id(name))]).await?;
+        self.window.click(&id(name)).await
     }
 
     async fn state(&self) -> Result<Value> {
@@ -425,16 +473,10 @@ async fn fourteen_weeks_after_a_birth_the_checks_before_impact_are_written_down(
     let state = two.window.read(&id("impact-state")).await?.text;
     assert!(state.contains("Nothing with a landing"), "{state}");
     two.shows("impact-before").await?;
-    let taps = async |name: &str| -> Result<()> {
-        two.window.find(&id(name)).await?;
-        let script = "document.querySelector(arguments[0]).scrollIntoView({ block: 'center' });";
-        two.window.run(script, vec![json!(id(name))]).await?;
-        two.window.click(&id(name)).await
-    };
-    taps("impact-do").await?;
+    two.taps("impact-do").await?;
     two.window.find(&id("impact-form")).await?;
     // Nothing is filled in for her, and nothing can be kept empty.
-    taps("impact-keep").await?;
+    two.taps("impact-keep").await?;
     two.window.find("[role=alert]").await?;
     two.shows("impact-form").await?;
     for check in [
@@ -447,11 +489,11 @@ async fn fourteen_weeks_after_a_birth_the_checks_before_impact_are_written_down(
         "single-leg-stand-up",
         "side-leg-lift",
     ] {
-        taps(&format!("impact-{check}-clear")).await?;
+        two.taps(&format!("impact-{check}-clear")).await?;
     }
-    taps("impact-hop-sign").await?;
+    two.taps("impact-hop-sign").await?;
     two.shows("impact-filled").await?;
-    taps("impact-keep").await?;
+    two.taps("impact-keep").await?;
     two.window.until(&format!("!document.querySelector('{}')", id("impact-form"))).await?;
     two.window.click(&id("safety-more")).await?;
     let state = two.window.read(&id("impact-state")).await?.text;
@@ -467,11 +509,6 @@ async fn a_day_after_an_illness_without_the_kit_and_with_the_pessary_out() -> Re
     two.window.click(&id("begin")).await?;
     job::until_card(&two.window, "check-in").await?;
     two.shows("check-in-empty").await?;
-    let taps = async |name: &str| -> Result<()> {
-        let script = "document.querySelector(arguments[0]).scrollIntoView({ block: 'center' });";
-        two.window.run(script, vec![json!(id(name))]).await?;
-        two.window.click(&id(name)).await
-    };
     for name in [
         "readiness-usual",
         "since-none",
@@ -480,10 +517,10 @@ async fn a_day_after_an_illness_without_the_kit_and_with_the_pessary_out() -> Re
         "today-pessary_in",
         "today-pessary_out",
     ] {
-        taps(name).await?;
+        two.taps(name).await?;
     }
     two.shows("check-in-today").await?;
-    taps("start").await?;
+    two.taps("start").await?;
     let session = job::session(&two.window).await?;
     let reasons = session["work"]["reasons"].as_array().cloned().unwrap_or_default();
     assert!(!reasons.is_empty());
@@ -515,14 +552,7 @@ async fn a_rule_is_made_milder_for_one_client_with_a_note_alone() -> Result<()> 
     two.window.click(&id("nav-roster")).await?;
     two.window.click("summary").await?;
     two.window.click(&id("client-safety")).await?;
-    let taps = async |name: &str| -> Result<()> {
-        // The sheet scrolls by itself; a person brings the button into view first.
-        two.window.find(&id(name)).await?;
-        let script = "document.querySelector(arguments[0]).scrollIntoView({ block: 'center' });";
-        two.window.run(script, vec![json!(id(name))]).await?;
-        two.window.click(&id(name)).await
-    };
-    taps("rule-open").await?;
+    two.taps("rule-open").await?;
     two.window.find(&id("rule-which")).await?;
     two.window
         .run(
@@ -532,14 +562,14 @@ async fn a_rule_is_made_milder_for_one_client_with_a_note_alone() -> Result<()> 
             vec![json!(id("rule-which"))],
         )
         .await?;
-    taps("rule-value-more").await?;
+    two.taps("rule-value-more").await?;
     assert!(two.window.read(&id("rule-would")).await?.text.contains("week 21"), "said as it would be");
     two.shows("rule-form").await?;
     two.window.resize(LAPTOP).await?;
-    taps("rule-keep").await?;
+    two.taps("rule-keep").await?;
     assert!(two.window.read(&id("error")).await?.text.contains("note"), "milder without a note is refused");
     two.window.fill(&id("rule-note"), "She lies well on her back for a while").await?;
-    taps("rule-keep").await?;
+    two.taps("rule-keep").await?;
     two.window.until(&format!("!document.querySelector('{}')", id("rule-form"))).await?;
     let view = job::ask(&two.window, "safety_view", json!({ "person": two.person })).await?;
     assert_eq!(view["loosened"][0]["note"], "She lies well on her back for a while");
@@ -547,5 +577,45 @@ async fn a_rule_is_made_milder_for_one_client_with_a_note_alone() -> Result<()> 
         (&view["settings"][0]["in_force"], &view["settings"][0]["direction"]),
         (&json!(true), &json!("looser"))
     );
+    two.window.close().await
+}
+
+#[tokio::test]
+async fn every_form_holds_on_the_narrowest_phone_and_with_text_at_twice_its_size() -> Result<()> {
+    let two =
+        Two::meet(born(140, "vaginal", Some(false)), intake(&["fracture", "pessary"], json!([]))).await?;
+    two.taps("begin").await?;
+    job::until_card(&two.window, "check-in").await?;
+    two.fits("fits-check-in").await?;
+    two.taps("nav-path").await?;
+    two.fits("fits-path").await?;
+    two.taps("stage-change").await?;
+    two.taps("stage-postpartum").await?;
+    two.fits("fits-birth").await?;
+    two.taps("stage-not-now").await?;
+    two.taps("safety-more").await?;
+    two.fits("fits-safety").await?;
+    two.taps("screen-open").await?;
+    two.shows("screening-form").await?;
+    two.fits("fits-screening").await?;
+    two.taps("screening-not-now").await?;
+    two.taps("clear-open").await?;
+    two.fits("fits-clearance").await?;
+    two.taps("clearance-not-now").await?;
+    two.taps("safety-more").await?;
+    two.taps("impact-do").await?;
+    two.fits("fits-impact").await?;
+    two.opens(&two.coach).await?;
+    two.taps("nav-roster").await?;
+    two.taps("roster-add").await?;
+    two.shows("client-form").await?;
+    two.fits("fits-client-form").await?;
+    two.window.run("document.querySelector('dialog[open]')?.close();", Vec::new()).await?;
+    two.window.click("summary").await?;
+    two.taps("client-safety").await?;
+    two.window.find(&id("rule-open")).await?;
+    two.fits("fits-safety-coach").await?;
+    two.taps("rule-open").await?;
+    two.fits("fits-rule").await?;
     two.window.close().await
 }
