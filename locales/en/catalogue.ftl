@@ -83,7 +83,7 @@ variant-hinge-barbell = Barbell hip hinge
 ladder-offset-hinge = Offset hinge
 
 variant-offset-hinge-held = Offset hinge, hand held
-    .setup = One foot half a step back on its toes, hand on a chair
+    .setup = One foot half a step back on its toes, one hand on the wall
     .breath = Breathe out coming up
     .cue1 = Most of your weight on the front foot
     .cue2 = Both hips face forward
@@ -95,7 +95,7 @@ variant-offset-hinge-loaded = Offset hinge with a weight
     .cue2 = The weight stays close to the front leg
     .cue3 = Keep both hips level
 variant-offset-hinge-single-held = Single-leg hinge, held
-    .setup = Stand on one leg, one hand on a counter or chair
+    .setup = Stand on one leg, one hand on the wall
     .breath = Breathe out coming up
     .cue1 = Soft knee in the standing leg
     .cue2 = Reach the free leg long behind you

@@ -2,7 +2,9 @@
 
 back = Back
 figure-play = { $name }: show the movement
-figure-still = { $name }
+figure-pause = { $name }: pause
+figure-in = in
+figure-out = out
 
 ## Before a session
 
@@ -244,6 +246,34 @@ stop-note = What was done, or how it was: for the log, if you like
 stop-read = I have read this: end the session
 hold-read = End the session
 to-send = Send the log to your coach
+
+undo-last = Undo: { $dose }
+
+## What suits her at this device
+
+suits-title = What suits you
+suits-sound = Tones at the end of a rest
+suits-belly = Show a belly
+suits-hand = The hand that holds the phone
+suits-hand-right = Right
+suits-hand-left = Left
+suits-effort = Say how hard it was as
+suits-effort-left = Reps left
+suits-effort-rating = Rating, 1 to 10
+rating-ask = Done. How hard was it, from 1 to 10?
+rating-tap = out of 10
+rating-most = 5 or less
+rating-how = 10 is all there was, 9 is one rep left. One tap logs the set.
+rating-how-aim = 10 is all there was. One tap logs the set. { $aim } is the aim today.
+
+## Counting along
+
+count-along = Count with me
+count-stop = Stop counting
+count-up = up
+count-down = down
+count-wait = wait
+count-of = { $count } of { $target }
 
 ## Pause and end
 

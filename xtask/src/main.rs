@@ -22,6 +22,7 @@ cargo xtask walk       the main job in the real window without a display; pictur
 cargo xtask test       every check and test, in the order of the cheapest first
 cargo xtask python     the checks in Python alone: figures against general libraries, and the second implementation
 cargo xtask screens    pictures of the screens, in target/screens/
+cargo xtask figures    every figure on sheets, in target/figures/
 cargo xtask bindings   write ui/src/bindings/ from the Rust types
 cargo xtask schemas    write docs/schema/ from the Rust types
 cargo xtask icons      draw every icon size from icons/newel.svg (--check: only compare)";
@@ -33,6 +34,7 @@ fn main() -> ExitCode {
         ["run", rest @ ..] => open::run(rest),
         ["walk", rest @ ..] => open::walk(rest),
         ["screens", rest @ ..] => open::screens(rest),
+        ["figures", rest @ ..] => open::figures(rest),
         ["test"] => test::test(),
         ["python"] => python::all(),
         ["bindings"] => generated::write(generated::Kind::Bindings),

@@ -32,6 +32,11 @@ pub fn screens(rest: &[&str]) -> Result<()> {
     steered("screens", rest)
 }
 
+/// Every figure on sheets, from the page for developers.
+pub fn figures(rest: &[&str]) -> Result<()> {
+    steered("figures", rest)
+}
+
 /// Runs one of the programs of tests/ that steer the window.
 fn steered(name: &str, rest: &[&str]) -> Result<()> {
     install::ready(For::Steering)?;

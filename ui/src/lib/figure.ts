@@ -186,7 +186,7 @@ export type Prop =
   /** A loop band about both knees. */
   | { readonly prop: 'loop' }
   /** The pelvic floor, drawn up or let go. */
-  | { readonly prop: 'pelvis'; readonly way: 'up' | 'down' }
+  | { readonly prop: 'pelvis'; readonly way: 'up' | 'down'; readonly aside?: number }
   /** Ribs that widen. */
   | { readonly prop: 'breath' };
 
@@ -198,8 +198,24 @@ export interface Movement {
   readonly props: readonly Prop[];
   /** The joint whose way is dotted. */
   readonly trace: Joint;
+  /** Seen from the front: what stands to the right is her left. From the side if left out. */
+  readonly view?: 'front';
+  /** The breath goes in on the way to the end pose. */
+  readonly inward?: boolean;
   /** How far the end pose is drawn to the right of the start pose, where the two would hide each other. */
   readonly apart?: number;
+}
+
+/** The middle of a belly, and its half axes along and across the trunk, for an outline late in pregnancy. Drawn, not
+ *  measured: chosen, no source. */
+export function belly(
+  found: Joints,
+  view: Movement['view'],
+): { at: Point; turn: number; along: number; across: number } {
+  const trunk = direction(found.hip, found.shoulder);
+  const low = away(found.hip, trunk, LENGTH.trunk * 0.32);
+  const at = view === 'front' ? low : away(low, trunk + 90, 0.05);
+  return { at, turn: trunk, along: 0.098, across: view === 'front' ? 0.078 : 0.085 };
 }
 
 /** The way of a joint from start to end, in steps. */

@@ -17,7 +17,7 @@ const cushions: Prop = {
 /** Head to the left, face up; raised on cushions if `raised`. The pelvis lifts, head and shoulders stay. */
 function bridge(raised: boolean, props: Prop[], singleLeg = false): Movement {
   const foot: Point = [0.27, 0.03];
-  const far = { farLeg: { at: foot } as Limb };
+  const far = { farLeg: { at: foot } as Limb, farFoot: 90 };
   const start: Pose = raised
     ? { hip: [0, 0.07], trunk: -58, head: -58, arm: along, leg: { at: foot } }
     : { hip: [0, FLOOR], trunk: -90, head: -90, arm: along, leg: { at: foot } };
@@ -52,7 +52,7 @@ function pushUp(
     trunk: angle,
     arm: { at: hand },
     leg: { at: foot },
-    foot: Math.max(90, angle + 50),
+    foot: Math.max(90, angle + 62),
   });
   return { start: pose(lean), end: pose(up), props, trace: 'shoulder' };
 }
@@ -63,7 +63,7 @@ function kneelingPushUp(): Movement {
     trunk: angle,
     arm: { at: [0.46, 0.03] },
     leg: { angles: [angle + 180, 284] },
-    foot: 300,
+    foot: 238,
   });
   return { start: pose(75), end: pose(54), props: [], trace: 'shoulder' };
 }
@@ -127,9 +127,9 @@ function allFours(height: number, trunk: number, head: number): Pose {
     hip: [0, height],
     trunk,
     head,
-    arm: { at: [0.3, 0.02], bend: -1 },
-    leg: { angles: [180 - lean, 270] },
-    foot: 270,
+    arm: { at: [0.286, 0.005] },
+    leg: { angles: [180 - lean, 278] },
+    foot: 226,
   };
 }
 
@@ -155,7 +155,7 @@ export const floor: Record<string, Movement> = {
     [0, 0.04],
   ),
   'push-up-kneeling': kneelingPushUp(),
-  'push-up-floor': pushUp(80, 67, [0.745, 0.02], [], [0, 0.07]),
+  'push-up-floor': pushUp(80, 67, [0.735, 0.035], [], [0, 0.07]),
 
   'chest-press-incline-one': lyingPress(
     -52,
@@ -201,6 +201,7 @@ export const floor: Record<string, Movement> = {
   ),
 
   'side-plank-wall': {
+    view: 'front',
     start: {
       hip: away([0, 0.03], -16, 0.491),
       trunk: -16,
@@ -213,11 +214,13 @@ export const floor: Record<string, Movement> = {
     trace: 'hip',
   },
   'side-plank-kneeling': {
+    view: 'front',
     start: plank([0.25, 0.03], -67, { angles: [113, 92] }, 80, 0.245),
     props: [],
     trace: 'hip',
   },
   'side-plank-straight': {
+    view: 'front',
     start: plank([0.45, 0.04], -74, { angles: [106, 106] }, 30, 0.491),
     props: [],
     trace: 'hip',
@@ -269,6 +272,7 @@ export const floor: Record<string, Movement> = {
   },
 
   'hip-abduction-clam': {
+    view: 'front',
     // Heels stay together, the upper knee opens: seen from the front, a little from above.
     start: { ...onSide, leg: { angles: [88, 262] }, farLeg: { angles: [97, 262] }, foot: 262, farFoot: 262 },
     end: { ...onSide, leg: { angles: [46, 222] }, farLeg: { angles: [97, 262] }, foot: 262, farFoot: 262 },
@@ -276,6 +280,7 @@ export const floor: Record<string, Movement> = {
     trace: 'knee',
   },
   'hip-abduction-side-lying': {
+    view: 'front',
     start: { ...onSide, farLeg: { angles: [93, 97] } },
     end: { ...onSide, leg: { angles: [62, 64] }, farLeg: { angles: [93, 97] }, foot: 30, farFoot: 60 },
     props: [pillow],
@@ -283,30 +288,34 @@ export const floor: Record<string, Movement> = {
   },
 
   'breathing-side-lying': {
+    view: 'front',
     start: { ...onSide, leg: { angles: [84, 103] }, farLeg: { angles: [95, 91] } },
     props: [pillow, { prop: 'breath' }],
     trace: 'hip',
   },
 
   'pelvic-floor-let-go': {
+    view: 'front',
     start: { ...onSide, leg: { angles: [84, 103] }, farLeg: { angles: [95, 91] } },
-    props: [pillow, { prop: 'breath' }, { prop: 'pelvis', way: 'down' }],
+    props: [pillow, { prop: 'breath' }, { prop: 'pelvis', way: 'down', aside: 0.11 }],
     trace: 'hip',
   },
   'pelvic-floor-short': {
+    view: 'front',
     start: { ...onSide, leg: { angles: [84, 103] }, farLeg: { angles: [95, 91] } },
-    props: [pillow, { prop: 'pelvis', way: 'up' }],
+    props: [pillow, { prop: 'pelvis', way: 'up', aside: 0.11 }],
     trace: 'hip',
   },
 
   'mobility-round-all-fours': {
-    start: allFours(0.268, 86, 66),
-    end: allFours(0.26, 96, 142),
+    start: allFours(0.268, 79, 60),
+    end: allFours(0.25, 74, 128),
     props: [],
     trace: 'head',
     apart: 0.86,
   },
   'mobility-open-chest-lying': {
+    view: 'front',
     // The upper arm draws a half circle over her: seen from the front.
     start: { ...onSide, arm: { angles: [74, 88] }, leg: bentLeg, farLeg: bentLeg, foot: 262 },
     end: { ...onSide, arm: { angles: [-28, -34] }, leg: bentLeg, farLeg: bentLeg, foot: 262 },

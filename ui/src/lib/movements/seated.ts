@@ -37,22 +37,22 @@ function row(props: Prop[], start: Limb, end: Limb, extra: Partial<Pose> = {}): 
 const BAR: Point = [0, 1.16];
 const onBar: Prop = { prop: 'bar', x: BAR[0], y: BAR[1] };
 const gripped: Limb = { at: BAR };
-const low: Pose = { hip: [0, 0.545], trunk: 0, arm: gripped, leg: { angles: [176, 214] }, foot: 190 };
+const low: Pose = { hip: [0, 0.545], trunk: 0, arm: gripped, leg: { angles: [176, 214] }, foot: 180 };
 const high: Pose = {
   hip: [-0.05, 0.79],
   trunk: -3,
   head: 0,
   arm: gripped,
   leg: { angles: [172, 210] },
-  foot: 190,
+  foot: 176,
 };
 
 const kneel = (arm: Limb): Pose => ({
   hip: [0, 0.277],
   trunk: 0,
   arm,
-  leg: { angles: [180, 270] },
-  foot: 270,
+  leg: { angles: [180, 278] },
+  foot: 226,
 });
 
 const splitStance: Partial<Pose> = {
@@ -128,6 +128,7 @@ export const seatedAndHanging: Record<string, Movement> = {
 
   'vertical-pull-band': seated({ off: [0.13, 0.3] }, { off: [0.11, -0.02] }, [band([0.34, 1.1])]),
   'vertical-pull-towel': {
+    view: 'front',
     // Seen from the front, so that the towel is seen between the hands.
     start: sit(
       { angles: [28, 8] },
@@ -230,7 +231,7 @@ export const seatedAndHanging: Record<string, Movement> = {
   'mobility-side-bend-seated': sideBend(),
   'mobility-round-seated': {
     start: sit({ at: [0.21, 0.36] }, { trunk: 8, head: 4 }),
-    end: sit({ at: [0.21, 0.36] }, { hip: [-0.02, 0.305], trunk: -12, head: 42 }),
+    end: sit({ at: [0.17, 0.37] }, { hip: [-0.02, 0.305], trunk: -12, head: 42 }),
     props: [chair],
     trace: 'head',
     apart: 0.62,
@@ -252,8 +253,8 @@ function halfKneel(hip: Point, thigh: number): Pose {
     trunk: 0,
     arm: { at: [0.19, 0.35] },
     leg: { at: [0.29, 0.03] },
-    farLeg: { angles: [thigh, 270] },
-    farFoot: 270,
+    farLeg: { angles: [thigh, 278] },
+    farFoot: 226,
   };
 }
 
@@ -270,6 +271,8 @@ function sideBend(): Movement {
     farFoot: 248,
   };
   return {
+    view: 'front',
+    inward: true,
     start: base,
     end: { ...base, trunk: -22, head: -26, arm: { angles: [-16, -52] }, farArm: { angles: [196, 182] } },
     props: [{ prop: 'stool', x: 0, seat: 0.43 }],
@@ -282,6 +285,7 @@ function kneesOut(props: Prop[], arm: Limb): Movement {
   const mirrored: Limb = 'angles' in arm ? { angles: [360 - arm.angles[0], 360 - arm.angles[1]] } : arm;
   const base = { trunk: 0, arm, farArm: mirrored, foot: 112, farFoot: 248 };
   return {
+    view: 'front',
     start: {
       ...base,
       hip: [0, 0.488],

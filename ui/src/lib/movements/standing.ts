@@ -67,7 +67,24 @@ function singleLeg(arm: Limb, upArm: Limb, props: Prop[], apart: number, farArm?
   };
 }
 
-function split(depth: number, arm: Limb, props: Prop[], farAnkle: Point, farFoot = 128, lean = 5): Movement {
+/** On one leg, a hand sliding on the wall. */
+function heldHinge(): Movement {
+  const base = singleLeg(hang, hang, [{ prop: 'wall', x: 0.33 }], 0);
+  return {
+    ...base,
+    start: {
+      ...base.start,
+      trunk: 50,
+      head: 40,
+      arm: { at: [0.3, 0.62] },
+      farLeg: { angles: [242, 246] },
+      farFoot: 160,
+    },
+    end: base.end ? { ...base.end, arm: { at: [0.3, 0.7] } } : base.start,
+  };
+}
+
+function split(depth: number, arm: Limb, props: Prop[], farAnkle: Point, farFoot = 163, lean = 5): Movement {
   const feet = { leg: { at: [0.22, ANKLE] } as Limb, farLeg: { at: farAnkle } as Limb, farFoot };
   return {
     start: { hip: [0, depth], trunk: lean, arm, ...feet },
@@ -132,7 +149,6 @@ const chairAhead: Prop = { prop: 'chair', x: 0.62, seat: 0.265, back: 'left' };
 const sitHigh: Point = [-0.19, 0.39];
 const sit: Point = [-0.2, 0.305];
 const deep: Point = [-0.19, 0.27];
-const held: Limb = { at: [0.47, 0.53] };
 
 export const standing: Record<string, Movement> = {
   'squat-high-chair': squat(sitHigh, 22, forward, hang, [highChair]),
@@ -153,9 +169,9 @@ export const standing: Record<string, Movement> = {
   'hinge-two-dumbbells': hinge(hang, { angles: [174, 172] }, [weightAt]),
   'hinge-barbell': hinge({ angles: [184, 182] }, { angles: [172, 172] }, [{ prop: 'plate', at: 'hand' }]),
 
-  'offset-hinge-held': offset(held, held, [chairAhead], 0),
+  'offset-hinge-held': offset({ at: [0.28, 0.63] }, { at: [0.28, 0.63] }, [{ prop: 'wall', x: 0.31 }], 0),
   'offset-hinge-loaded': offset(hang, { angles: [170, 172] }, [weightAt], 0.5),
-  'offset-hinge-single-held': singleLeg(held, held, [chairAhead], 0),
+  'offset-hinge-single-held': heldHinge(),
   'offset-hinge-single-free': singleLeg({ angles: [168, 170] }, hang, [], 0.62),
   'offset-hinge-single-loaded': singleLeg(hang, { angles: [172, 172] }, [weightAt], 0.62),
 
@@ -182,8 +198,8 @@ export const standing: Record<string, Movement> = {
 
   'step-up-10-held': stepUp(0.06, { off: [0.28, -0.1] }, [{ prop: 'wall', x: 0.58 }]),
   'step-up-knee-lift-held': {
-    start: stand({ at: [0.24, 0.56] }, 0),
-    end: stand({ at: [0.24, 0.56] }, 0, { leg: { angles: [98, 184] }, farLeg: { at: [0, ANKLE] } }),
+    start: stand({ at: [0.23, 0.57] }, 0),
+    end: stand({ at: [0.23, 0.57] }, 0, { leg: { angles: [98, 184] }, farLeg: { at: [0, ANKLE] } }),
     props: [{ prop: 'counter', x: 0.26, y: 0.53 }],
     trace: 'knee',
   },
@@ -199,6 +215,7 @@ export const standing: Record<string, Movement> = {
   'carry-racked': carry(atShoulder, [weightAt]),
 
   'hip-abduction-banded-steps': {
+    view: 'front',
     // Seen from the front: the near leg stands for her left, the far leg for her right.
     start: {
       hip: [0, 0.49],
@@ -225,14 +242,11 @@ export const standing: Record<string, Movement> = {
   },
 
   'impact-heel-drop': {
-    start: stand({ at: [0.28, 0.74] }),
-    end: stand({ at: [0.28, 0.785] }, 0, {
-      hip: [0.02, TALL + 0.045],
-      leg: { at: [0.02, 0.075] },
-      foot: 130,
-    }),
-    props: [{ prop: 'wall', x: 0.31 }],
+    start: stand(hang, 0, { hip: [0.02, TALL + 0.045], leg: { at: [0.02, 0.075] }, foot: 130 }),
+    end: stand(),
+    props: [],
     trace: 'ankle',
+    apart: 0.42,
   },
   'impact-bounce': bounce({}, {}),
   'impact-hop': bounce(
@@ -242,7 +256,7 @@ export const standing: Record<string, Movement> = {
 
   'pelvic-floor-standing': {
     start: stand(),
-    props: [{ prop: 'pelvis', way: 'up' }],
+    props: [{ prop: 'pelvis', way: 'up', aside: 0.12 }],
     trace: 'hip',
   },
   'breathing-standing': { start: stand({ off: [0.09, -0.16] }), props: [{ prop: 'breath' }], trace: 'hip' },
