@@ -1,4 +1,4 @@
-//! Pictures of every card and screen as they are, phone and laptop, light and dark: target/screens/.
+//! Pictures of every card and screen as they are, in four sizes, light and dark: target/screens/.
 
 use std::path::{Path, PathBuf};
 
@@ -7,7 +7,10 @@ use newel_tests::job;
 use newel_tests::{LAPTOP, Opening, PHONE, Scheme, Size, Window, target};
 use serde_json::{Value, json};
 
-const SIZES: [(Size, &str); 2] = [(PHONE, "phone"), (LAPTOP, "laptop")];
+const NARROW: Size = Size { width: 320, height: 640 };
+const LANDSCAPE: Size = Size { width: 844, height: 390 };
+const SIZES: [(Size, &str); 4] =
+    [(PHONE, "phone"), (NARROW, "narrow"), (LANDSCAPE, "landscape"), (LAPTOP, "laptop")];
 
 struct Album {
     folder: PathBuf,
@@ -15,7 +18,7 @@ struct Album {
 }
 
 impl Album {
-    /// A picture in both sizes; the window ends as a phone.
+    /// A picture in each size; the window ends as a phone.
     async fn shows(&self, window: &Window, name: &str) -> Result<()> {
         for (size, device) in SIZES.into_iter().rev() {
             window.resize(size).await?;

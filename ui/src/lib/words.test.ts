@@ -100,6 +100,11 @@ test('an error is said in the language of the screen when its code is known, els
   const known = errorWords({ code: 'unexpected', message: 'boom', remedy: '' });
   expect(known.what).toContain('boom');
   expect(known.remedy, 'what is safe and what to do').toContain('safe');
+  const refused = errorWords({ code: 'app-error-older-plan', message: 'as the shell said it', remedy: '' });
+  expect(refused.what, 'the sentence of the screen, not that of the shell').toContain(
+    'older than the one you have',
+  );
+  expect(refused.remedy).toContain('Nothing is lost');
   expect(errorWords({ code: 'never_heard_of', message: 'It is so.', remedy: 'Do this.' })).toEqual({
     what: 'It is so.',
     remedy: 'Do this.',

@@ -215,11 +215,15 @@ export function factArg(fact: Fact): FluentVariable {
 export const factArgs = (facts: Record<string, Fact>): Args =>
   Object.fromEntries(Object.entries(facts).map(([name, fact]) => [name, factArg(fact)]));
 
-export const reasonWords = (reason: Reason): string => say(`reason-${reason.code}`, factArgs(reason.facts));
+export const reasonWords = (reason: Reason): string =>
+  large(say(`reason-${reason.code}`, factArgs(reason.facts)));
+
+/** A sentence begins large, also where its first word is a load. */
+const large = (text: string): string => text.charAt(0).toLocaleUpperCase() + text.slice(1);
 
 /** What happened and what to do, in the language of the screen if it knows the code, else as the shell said it. */
 export function errorWords(error: ErrorView): { what: string; remedy: string } {
-  const id = `error-${error.code.replaceAll('_', '-')}`;
+  const id = error.code === 'unexpected' ? 'error-unexpected' : error.code;
   return {
     what: has(id) ? say(id, { detail: error.message }) : error.message,
     remedy: has(`${id}.remedy`) ? say(`${id}.remedy`, { detail: error.remedy }) : error.remedy,
