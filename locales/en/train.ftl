@@ -249,6 +249,15 @@ to-send = Send the log to your coach
 
 undo-last = Undo: { $dose }
 
+## Where
+
+body-side = Side of the drawing
+body-front = Front
+body-back = Back
+body-left = left
+body-right = right
+body-list = Or from a list
+
 ## What suits her at this device
 
 suits-title = What suits you
