@@ -175,6 +175,22 @@ kit-band-at200 = At three times, kg
 kit-band-use = Use these
 kit-band-wrong = The second reading is at least the first, both above 0, up to 150 kg.
 kit-bands-none = No bands yet
+kit-gains = What would open more
+kit-gains-hint = Steps of your plan that wait for a piece, and for nothing else. None of it is needed.
+kit-gain = { $count ->
+    [one] one more step
+   *[other] { $count } more steps
+}
+kit-gain-where = { $ladder } { $steps }
+kit-piece-one_weight = One weight
+kit-piece-pair_of_weights = A pair of weights
+kit-piece-long_band = A long band
+kit-piece-barbell = A barbell
+kit-piece-thing-bench = A bench
+kit-piece-thing-pull_up_bar = A pull-up bar
+kit-piece-thing-step = A step
+kit-piece-thing-straps = Straps
+kit-piece-thing-loop_band = A loop band
 kit-things = Other things
 kit-things-hint = A wall, a floor, a counter and a steady chair are taken for granted.
 kit-save = Save the kit

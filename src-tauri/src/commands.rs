@@ -214,7 +214,7 @@ pub async fn path_view(worker: State<'_, Worker>) -> Result<PathView, ErrorView>
 /// The Kit screen.
 #[tauri::command]
 pub async fn kit_view(worker: State<'_, Worker>) -> Result<KitView, ErrorView> {
-    ask(&worker, move |newel| newel.profile()?.kit_view()).await
+    ask(&worker, move |newel| newel.profile()?.kit_view(now())).await
 }
 
 /// Keeps what she owns.

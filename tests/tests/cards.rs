@@ -123,7 +123,9 @@ async fn counting_along_counts_and_what_suits_her_is_kept() -> Result<()> {
     job::moves_on(&window).await?;
     // Counted along at the slot's tempo; stopped after two, two are what stands to be logged.
     window.click(&id("count-along")).await?;
-    window.until_for("/^[23]$/.test(document.querySelector('[data-testid=counting] .num')?.innerText)", 15).await?;
+    window
+        .until_for("/^[23]$/.test(document.querySelector('[data-testid=counting] .num')?.innerText)", 15)
+        .await?;
     window.until_for("document.querySelector('[data-testid=counting] .num')?.innerText === '3'", 15).await?;
     window.click(&id("count-along")).await?;
     assert_eq!(window.read(&id("count")).await?.text, "2reps");

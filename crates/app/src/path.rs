@@ -7,6 +7,7 @@ use crate::views::{
     KitView, LadderView, MarkLogView, PathView, SessionLogView, SetLogView, TrendPoint, TrendView,
 };
 use chrono::{DateTime, FixedOffset, NaiveDate};
+use newel_engine::gains::gains;
 use newel_engine::history::Run;
 use newel_engine::ids::LadderId;
 use newel_engine::kit::{Band, Kit};
@@ -42,9 +43,11 @@ impl Profile {
     ///
     /// # Errors
     /// When the log cannot be read.
-    pub fn kit_view(&mut self) -> Result<KitView, AppError> {
+    pub fn kit_view(&mut self, now: DateTime<FixedOffset>) -> Result<KitView, AppError> {
         let known = self.own()?;
+        let bench = known.bench(now.date_naive(), None);
         Ok(KitView {
+            gains: bench.map(|b| gains(&b.ground, b.inputs.programme)).unwrap_or_default(),
             kit: known.history().kit(),
             known: !known.history().kits.is_empty(),
             band_presets: BAND_PRESETS
@@ -65,7 +68,7 @@ impl Profile {
     pub fn kit_save(&mut self, now: DateTime<FixedOffset>, kit: Kit) -> Result<KitView, AppError> {
         checked_kit(&kit)?;
         self.write_own(Action::ChangeKit, now, vec![Payload::KitChanged { kit }])?;
-        self.kit_view()
+        self.kit_view(now)
     }
 
     /// Saves her body mass.
@@ -78,7 +81,7 @@ impl Profile {
             return Err(Refusal::OutOfRange.into());
         }
         self.write_own(Action::RecordBodyMass, now, vec![Payload::BodyMass { mass }])?;
-        self.kit_view()
+        self.kit_view(now)
     }
 }
 

@@ -6,6 +6,7 @@
 
 pub mod catalogue;
 pub mod flow;
+pub mod gains;
 pub mod ground;
 pub mod history;
 pub mod ids;

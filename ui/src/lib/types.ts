@@ -47,6 +47,7 @@ export type { FindingView } from '../bindings/FindingView';
 export type { FinishForm } from '../bindings/FinishForm';
 export type { FinishedView } from '../bindings/FinishedView';
 export type { Follows } from '../bindings/Follows';
+export type { Gain } from '../bindings/Gain';
 export type { GapView } from '../bindings/GapView';
 export type { Gate } from '../bindings/Gate';
 export type { GroupId } from '../bindings/GroupId';

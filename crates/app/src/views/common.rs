@@ -84,6 +84,8 @@ pub struct KitView {
     pub known: bool,
     /// Stiffness presets for bands.
     pub band_presets: Vec<newel_engine::kit::Band>,
+    /// What each piece that she lacks would open in her plan, the most first.
+    pub gains: Vec<newel_engine::gains::Gain>,
 }
 
 /// A variant with its place on its ladder, for lists.

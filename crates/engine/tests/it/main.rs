@@ -5,6 +5,7 @@
 
 mod effort;
 mod finding;
+mod gains;
 mod ground;
 mod impact;
 mod ledger;
