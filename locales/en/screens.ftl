@@ -57,6 +57,16 @@ path-trend = Strength over time
 path-not-started = Not trained yet
 path-afresh = Starts afresh
 path-on-hold-step = This ladder rests
+next-top = The top step that is open now. Load and reps can still grow.
+next-rests = It goes on once the coach has answered.
+next-back = Back to step { $step } after { $of } sessions without { $symptom } and with a settled morning; { $done } so far.
+next-earn = Next: { $to }, after { $of } sessions running with { $by ->
+    [seconds] { $count } seconds
+   *[reps] { $count } reps and { $reserve } or more left
+}{ $mark ->
+    [load] , at { $kg } kg or your heaviest
+   *[none] { "" }
+}; { $done } so far.
 path-or-variant = or { $variant }
 path-log = Your sessions
 path-log-empty = No session yet. After the first one, what you did stands here beside what was planned.
@@ -405,6 +415,10 @@ planbook-seconds-one = { $low } s
 planbook-left = { $count } left
 planbook-levels-all = all steps
 planbook-levels = steps { $low } to { $high }
+
+## Language
+
+language-label = Language
 
 ## A day that is not filled in
 

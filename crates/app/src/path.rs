@@ -173,6 +173,11 @@ fn ladder_view(
         load: train.map(|t| t.load.clone()).or_else(|| exposed.map(|e| e.load.clone())),
         held: bench.state.hold_on(id, ladder.region).is_some(),
         reasons: proposal.map(|p| p.reasons.all().to_vec()).unwrap_or_default(),
+        next: proposal.and_then(|p| {
+            let sessions = &known.plan.as_ref()?.programme.sessions;
+            let (block, slot) = sessions.iter().find_map(|s| s.slot(&p.slot))?;
+            bench.ahead(block, slot)
+        }),
         trend,
     })
 }

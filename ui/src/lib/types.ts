@@ -1,5 +1,6 @@
 // One door to the generated types: the bindings are one file each, and a screen names many of them.
 export type { Age } from '../bindings/Age';
+export type { Ahead } from '../bindings/Ahead';
 export type { Amount } from '../bindings/Amount';
 export type { AmountForm } from '../bindings/AmountForm';
 export type { AnswerView } from '../bindings/AnswerView';

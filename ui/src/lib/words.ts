@@ -1,5 +1,6 @@
-// Words on screen: one Fluent bundle over all of locales/en, and how loads, doses, days and reasons are said.
+// Words on screen: one Fluent bundle over all files of a language, and how loads, doses, days and reasons are said.
 import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
+import { language, LANGUAGES } from './language';
 import type {
   Age,
   ErrorView,
@@ -15,9 +16,10 @@ import type {
   Weight,
 } from './types';
 
-export const LANGUAGE = 'en-GB';
+/** The tag that numbers and dates go by. */
+export const LANGUAGE = LANGUAGES[language].tag;
 
-const files = import.meta.glob<string>('../../../locales/en/*.ftl', {
+const files = import.meta.glob<string>('../../../locales/*/*.ftl', {
   query: '?raw',
   import: 'default',
   eager: true,
@@ -26,6 +28,7 @@ const files = import.meta.glob<string>('../../../locales/en/*.ftl', {
 const ids: string[] = [];
 const bundle = new FluentBundle(LANGUAGE, { useIsolating: false });
 for (const [path, text] of Object.entries(files)) {
+  if (!path.includes(`/${language}/`)) continue;
   const resource = new FluentResource(text);
   for (const message of resource.body) ids.push(message.id);
   for (const trouble of bundle.addResource(resource)) console.error(`${path}: ${trouble.message}`);

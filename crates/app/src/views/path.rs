@@ -3,6 +3,7 @@
 use chrono::NaiveDate;
 use newel_engine::ids::{GroupId, LadderId, RecordId, RunId, VariantId};
 use newel_engine::kit::Load;
+use newel_engine::proposal::Ahead;
 use newel_engine::proposal::Target;
 use newel_engine::reason::Reason;
 use newel_engine::record::{NextDay, Readiness, Reserve, Side, Symptom, TodayThing};
@@ -39,6 +40,8 @@ pub struct LadderView {
     pub held: bool,
     /// Why she stands there.
     pub reasons: Vec<Reason>,
+    /// What leads up from there; `None` before the first time.
+    pub next: Option<Ahead>,
     /// Trend of the one-rep max of the group of the variant now.
     pub trend: Option<TrendView>,
 }

@@ -30,13 +30,18 @@ pub struct LevelPick {
 /// goes down then.
 #[must_use]
 pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_>], level: u8) -> bool {
-    let Some(latest) = state.exposures.last() else { return false };
+    good_running(case, state, open, level) as f64 >= case.ground.rules.number("level.up", "exposures")
+}
+
+/// How many exposures running count towards the level above, as [`ready_for_more`] has it.
+pub(super) fn good_running(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_>], level: u8) -> usize {
+    let Some(latest) = state.exposures.last() else { return 0 };
     let Some(place) = open.iter().find(|p| p.variant.id == latest.variant && p.level >= usize::from(level))
     else {
-        return false;
+        return 0;
     };
     if days_between(latest.day, case.ground.day) >= case.number("load.lay-off", "days_1") {
-        return false;
+        return 0;
     }
     let over = case.number("level.up", "over_target");
     let good = |e: &Exposure| {
@@ -49,8 +54,7 @@ pub fn ready_for_more(case: &LoadCase<'_>, state: &LadderState, open: &[Place<'_
             && e.last.is_some_and(|l| l.count >= case.range.high() && l.reserve_at_least(threshold, timed))
             && at_ready_mark(case, place, e)
     };
-    let running = state.exposures.iter().rev().take_while(|e| e.variant == latest.variant && good(e)).count();
-    running as f64 >= case.ground.rules.number("level.up", "exposures")
+    state.exposures.iter().rev().take_while(|e| e.variant == latest.variant && good(e)).count()
 }
 
 fn at_ready_mark(case: &LoadCase<'_>, place: &Place<'_>, e: &Exposure) -> bool {

@@ -1,5 +1,6 @@
 //! What to train next: gate, then level, then load, each with its reasons (DESIGN 5.3 to 5.6).
 
+mod ahead;
 mod bench;
 mod coach;
 mod effort;
@@ -10,6 +11,7 @@ mod settings;
 mod today;
 mod types;
 
+pub use ahead::Ahead;
 pub use bench::{Bench, Inputs};
 pub use effort::Effort;
 pub use level::ready_for_more;

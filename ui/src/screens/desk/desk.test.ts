@@ -9,6 +9,7 @@ const ladder = (id: string, points = 0): LadderView => ({
   levels: [['a']],
   level: 0,
   afresh: false,
+  next: null,
   variant: 'a',
   load: null,
   held: false,

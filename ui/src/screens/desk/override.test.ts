@@ -12,6 +12,7 @@ const STANDS: LadderView[] = [
     levels: [['row-band'], ['row-chair']],
     level: 1,
     afresh: false,
+    next: null,
     variant: 'row-chair',
     load: { make: 'one', weight: { value: 20, unit: 'lb' } },
     held: false,

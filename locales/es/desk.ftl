@@ -1,0 +1,262 @@
+# The coach's Desk: why a client needs a look, and her story beside it.
+# A finding `desk-<code>` gets its facts as arguments. A symptom or a ladder that is not known arrives as "none".
+# A label stands after a colon or in brackets, so that no language has to bend it.
+
+## Why she needs a look: training is stopped
+
+desk-red-flag = Señal de alarma el { $day }: { $symptom }. Aún sin visto bueno.
+desk-red-care = Señal de alarma el { $day }: pregúntale si ya la han atendido.
+desk-clearance-waits = Hace falta el visto bueno de su matrona o su médica, y aún no está anotado.
+desk-clearance-over = Un visto bueno era válido hasta el { $day }. Hace falta otro.
+
+## Why she needs a look: something waits for the coach
+
+desk-hold-waits = { $ladder ->
+    [none] { $symptom ->
+        [none] Entrenamiento en espera desde el { $day }. Falta tu respuesta.
+       *[other] Entrenamiento en espera desde el { $day }: { $symptom }. Falta tu respuesta.
+    }
+   *[other] { $symptom ->
+        [none] { $ladder }: en espera desde el { $day }. Falta tu respuesta.
+       *[other] { $ladder }: en espera desde el { $day } ({ $symptom }). Falta tu respuesta.
+    }
+}
+desk-plan-rests = { $coach ->
+    [0] Parto el { $day }. El plan está en pausa hasta que ella diga que sigue y tú también.
+   *[other] Parto el { $day }. Tú has dicho que el plan sigue; ella, todavía no.
+}
+desk-plan-rests-loss = { $coach ->
+    [0] Una pérdida el { $day }. El plan está en pausa hasta que ella diga que sigue y tú también.
+   *[other] Una pérdida el { $day }. Tú has dicho que el plan sigue; ella, todavía no.
+}
+desk-stage-differs = La etapa anotada por ella y la anotada por ti no coinciden. Vale la más prudente.
+desk-symptom-repeated = { $ladder ->
+    [none] { $symptom }: { $count ->
+        [one] una marca.
+        [2] dos marcas.
+       *[other] { $count } marcas.
+    }
+   *[other] { $ladder }: { $symptom }, { $count ->
+        [one] una marca.
+        [2] dos marcas.
+       *[other] { $count } marcas.
+    }
+}
+desk-symptom-marked = { $ladder ->
+    [none] Marca del { $day }: { $symptom }.
+   *[other] { $ladder }, { $day }: { $symptom }.
+}
+desk-not-settled = El día siguiente al { $day } no fue tranquilo.
+desk-next-day-unanswered = Sin respuesta sobre la mañana siguiente al { $day }. Cuenta como no tranquila.
+desk-silence-after-symptom = { $days ->
+    [one] Un día
+   *[other] { $days } días
+} sin registro después de un síntoma.
+desk-own-words = { $day ->
+    [none] Con sus palabras: “{ $words }”
+   *[other] Con sus palabras, { $day }: “{ $words }”
+}
+desk-question = Pregunta: “{ $words }”
+desk-check-in-unwell = El { $day } dijo que no se encontraba bien.
+desk-effort-over = Más esfuerzo del que permite su etapa en { $count } de las últimas { $of } sesiones.
+desk-load-jump = Salto de carga: { $variant }, { $load }.
+desk-override-open = Lo que fijaste aún no está en un archivo de plan: “{ $words }”
+desk-gap = { $count ->
+    [one] Falta una entrada
+   *[other] Faltan { $count } entradas
+} en lo incorporado. Pídele que vuelva a crear el archivo de registro.
+desk-check-sign = En las comprobaciones antes del impacto del { $day } apareció una señal.
+desk-stage-moved = Etapa nueva desde el { $day }.
+desk-near-due = { $days ->
+    [0] La fecha prevista de parto es hoy.
+    [one] Falta un día para la fecha prevista de parto.
+   *[other] Faltan { $days } días para la fecha prevista de parto.
+}
+
+## Why she needs a look: worth a look
+
+desk-dates-differ = La fecha prevista de parto y la que resulta de la última regla o de la transferencia se separan más de lo habitual. Pregúntale por cuál se guía la profesional que la atiende.
+desk-screen-again = Toca repetir el cuestionario de salud desde el { $day }.
+desk-screen-never = Aún sin cuestionario de salud.
+
+desk-silence = { $days ->
+    [one] Un día
+   *[other] { $days } días
+} sin registro.
+desk-skipped = { $count ->
+    [one] Una serie omitida
+   *[other] { $count } series omitidas
+} últimamente.
+desk-ready-up = Lista para más en { $count ->
+    [one] una escalera
+   *[other] { $count } escaleras
+}.
+desk-kit-limit = { $ladder }: lo más pesado que permite su material.
+# A code from a newer engine than this screen.
+desk-unknown-finding = Algo por ver: { $code }
+
+## Urgency, said beside its shape
+
+desk-urge-stop = Entrenamiento parado
+desk-urge-attention = Pendiente
+desk-urge-look = Por ver
+
+## The list
+
+desk-title = Mesa
+desk-list-title = A quién prestar atención
+desk-well = { $count ->
+    [0] nadie más
+    [one] y una sin nada pendiente
+   *[other] y { $count } sin nada pendiente
+}
+desk-nobody = Ahora mismo nadie necesita tu atención.
+desk-no-clients = Aún no hay clientas. Añade la primera en Clientas, asígnale un programa y crea su archivo de plan.
+desk-taken-in = { $count ->
+    [0] Ningún archivo de registro incorporado en el último día
+    [one] Una entrada incorporada en el último día
+   *[other] { $count } entradas incorporadas en el último día
+}
+desk-take-in = Incorporar archivos de registro
+desk-last-session = última sesión: { $day }
+desk-no-session = aún sin sesiones
+desk-more-findings = { $count ->
+    [one] y un aviso más
+   *[other] y { $count } avisos más
+}
+desk-back = Todas las clientas
+desk-choose = Elige una clienta a la izquierda para leer su historia.
+
+## One client's story
+
+desk-story-why = Lo que hay que ver
+desk-all-well = Nada pendiente, según el registro.
+desk-no-restrictions = sin límites fijados por ti
+desk-restricted = { $count ->
+    [one] una restricción
+   *[other] { $count } restricciones
+}
+desk-cleared = visto bueno de { $who } el { $day }
+desk-clearance-missing = visto bueno sin anotar
+desk-no-conditions = sin condiciones de salud anotadas
+desk-lead-strength = Fuerza
+desk-where = Dónde está
+desk-step-of = Peldaño { $step } de { $of }
+desk-not-started = Aún sin entrenar
+desk-resting = en espera de tu respuesta
+desk-resting-red = Todo en espera hasta un visto bueno
+desk-show-trend = Mostrar la fuerza: { $ladder }
+desk-sessions = Sesiones: lo previsto junto a lo hecho
+desk-sessions-more = Mostrar { $count ->
+    [one] una sesión anterior
+   *[other] { $count } sesiones anteriores
+}
+desk-no-sessions = Aún no hay sesiones en su registro.
+desk-col-day = día
+desk-col-move = ejercicio
+desk-col-planned = previsto
+desk-col-done = hecho
+desk-col-effort = en reserva: previstas / dichas
+desk-col-marks = síntomas
+desk-col-next = mañana siguiente
+desk-filter = Ejercicios
+desk-filter-all = Todos los ejercicios
+desk-filter-one = Solo { $ladder }
+desk-filter-none = Ninguna serie de esta escalera en estas sesiones.
+desk-session-line = { $minutes ->
+    [none] { $effort ->
+        [none] esfuerzo de la sesión sin decir
+       *[other] esfuerzo de la sesión: { $effort } de 10
+    }
+   *[other] { $effort ->
+        [none] { $minutes } min
+       *[other] { $minutes } min, esfuerzo de la sesión: { $effort } de 10
+    }
+}
+desk-open-run = sin terminar
+desk-note-hers = Su nota: “{ $words }”
+
+## Holds, clearances
+
+desk-holds = Falta tu respuesta
+desk-hold-line = Desde el { $day }
+desk-scope-ladder = esta escalera en espera
+desk-scope-lower_body = todo el trabajo de cadera y piernas en espera
+desk-scope-all = todo el entrenamiento en espera
+desk-answer-go_on = Seguir, un peldaño más abajo
+desk-answer-restart_lighter = Reanudar un 20 % más ligero
+desk-answer-keep_resting = Mantener en espera
+desk-answer-note = Unas palabras para ella (opcional)
+desk-answered = Respuesta anotada. Le llega con el próximo archivo de plan.
+desk-red-title = El entrenamiento está parado
+desk-red-text = Se marcó una señal de alarma. Una respuesta aquí no puede levantarla; solo un visto bueno de su matrona o su médica reabre el entrenamiento. Anótalo el día en que lo sepas.
+desk-red-waits-title = El entrenamiento espera un visto bueno
+desk-red-waits-text = Su cuestionario de salud pide un visto bueno antes de entrenar. Anótalo el día en que lo sepas.
+desk-clear-record = Anotar un visto bueno
+
+## What the coach does
+
+desk-do = Qué puedes hacer
+desk-do-note = Escribirle
+desk-do-override = Fijar nivel o carga
+desk-do-next = Ver su próxima sesión
+desk-note-label = Tus palabras para ella
+desk-note-hint = Le llegan con el próximo archivo de plan.
+desk-note-keep = Guardar la nota
+desk-note-kept = Nota guardada. Le llega con el próximo archivo de plan.
+desk-override-title = Desde dónde empieza
+desk-override-ladder = Escalera
+desk-override-level = Nivel
+desk-override-variant = Variante
+desk-override-leave = lo que digan las reglas
+desk-override-level-n = { $step }: { $variant }
+desk-override-load = Carga
+desk-load-leave = lo que digan las reglas
+desk-load-nothing = sin peso en las manos
+desk-load-one = un peso
+desk-load-pair = dos pesos iguales
+desk-load-barbell = barra
+desk-load-value = Peso de cada uno
+desk-load-bar = Barra vacía
+desk-load-side = Discos a cada lado
+desk-override-note = Por qué (ella lo lee)
+desk-override-note-missing = Escribe unas palabras sobre el porqué: quedan en el registro.
+desk-override-nothing = Elige un nivel, una variante o una carga.
+desk-override-keep = Fijar
+desk-override-kept = Fijado. Le llega con el próximo archivo de plan.
+desk-next-title = Próxima sesión: { $title }
+desk-next-none = No hay próxima sesión: aún no tiene programa.
+desk-next-closed = El entrenamiento está cerrado.
+desk-next-sets = { $sets } × { $target }
+desk-next-rests = En espera
+desk-next-reserve = { $reserve } en reserva
+desk-why = Por qué
+
+## The plan file
+
+desk-plan = Archivo de plan
+desk-plan-unsent = { $count ->
+    [0] Todo lo que escribiste está en un archivo de plan.
+    [one] Una cosa aún no está en un archivo de plan.
+   *[other] { $count } cosas aún no están en un archivo de plan.
+}
+desk-plan-write = Crear archivo de plan
+desk-plan-elsewhere = Elegir otro lugar
+desk-plan-written = Creado: { $path } ({ $size })
+desk-plan-then = Envíaselo por cualquier mensajería. Ella lo incorpora en su pantalla Enviar.
+desk-answers = Lo que escribiste y fijaste
+desk-answers-none = Aún nada.
+desk-sent = ya se envió
+desk-unsent = aún sin enviar
+desk-withdraw = Retirar
+desk-kind-note = Nota
+desk-kind-override = Ajuste de inicio
+desk-kind-rule_setting = Ajuste de regla
+desk-kind-hold_answered = Respuesta a una espera
+desk-kind-restriction = Restricción
+desk-kind-clearance = Visto bueno
+desk-kind-answer = Respuesta
+desk-kind-stage_changed = Etapa
+desk-kind-screening = Cuestionario de salud
+desk-kind-impact_checked = Comprobaciones antes del impacto
+desk-kind-other = Entrada
