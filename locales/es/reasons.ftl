@@ -96,7 +96,7 @@ reason-impact-waits = { $by ->
         [one] queda por hacer una comprobación
        *[other] quedan por hacer { $open } comprobaciones
     } antes del impacto.
-   *[stage] { $variant } espera: en esta etapa aún no hay nada que tenga caída.
+   *[stage] { $variant } espera: en esta etapa aún no hay nada con aterrizaje.
 }
 reason-condition-ruled-out = { $condition }: { $variant } queda fuera.
 reason-restricted = { $variant } queda fuera: { $note }

@@ -111,7 +111,7 @@ rule-stage-same-birth = Un parto o una pérdida que se anota otra vez, como much
 rule-position-supine = Desde la semana { $from_week } de embarazo, otra posición sustituye a la de estar acostada boca arriba.
 rule-impact-wait = Sin impacto antes de la semana { $from_week } después de un parto.
 rule-impact-checks = { $asked ->
-    [1] Después de un parto, el impacto espera hasta que las comprobaciones previas se hayan hecho completas y sin ninguna señal: las que no tienen caída, para los primeros peldaños; todas, para la caída sobre una pierna.
+    [1] Después de un parto, el impacto espera hasta que las comprobaciones previas se hayan hecho completas y sin ninguna señal: las que no tienen aterrizaje, para los primeros peldaños; todas, para aterrizar sobre una pierna.
    *[other] Las comprobaciones antes del impacto no se piden después de un parto.
 }
 rule-impact-pregnant = { $from_week ->
@@ -326,8 +326,8 @@ rulebook-check = { $what }: { $count } { $of ->
     [yes] , cada lado
    *[no] { "" }
 }, { $lands ->
-    [yes] con caída
-   *[no] sin caída
+    [yes] con aterrizaje
+   *[no] sin aterrizaje
 }.
 rulebook-when-any = siempre
 rulebook-when-pregnant = en el embarazo
@@ -342,8 +342,8 @@ rulebook-band = { $class } desde { $from }
 rulebook-scope-ladder = su escalera
 rulebook-scope-lower_body = cadera y piernas, e impacto
 rulebook-scope-all = todo el entrenamiento
-rulebook-urgency-emergency = número de emergencias ahora
-rulebook-urgency-call = llamar ahora a la matrona, la médica o el centro de salud
+rulebook-urgency-emergency = número de emergencias ahora mismo
+rulebook-urgency-call = llamar ahora mismo a la matrona, la médica o el centro de salud
 rulebook-urgency-same_day = atención hoy mismo
 rulebook-ends-set = termina la serie
 rulebook-gives-up = otra posición el resto del embarazo

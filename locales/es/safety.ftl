@@ -137,14 +137,14 @@ impact-none = Aún sin probar.
 impact-so-far = { $clear } de { $all } fueron bien, la última vez el { $day }.
 impact-open-steps = La caída de talones y los rebotes pequeños están abiertos.
 impact-open-all = La caída de talones, los rebotes pequeños y los saltos a una pierna están abiertos.
-impact-open-no = Aún no está abierto nada que tenga caída.
+impact-open-no = Aún no está abierto nada con aterrizaje.
 impact-not-asked = La entrenadora no pide estas comprobaciones.
-impact-sign-then = Apareció una señal: por ahora, nada que tenga caída. Hay que preguntar a una fisioterapeuta de suelo pélvico o a la médica.
+impact-sign-then = Apareció una señal: por ahora, nada con aterrizaje. Hay que preguntar a una fisioterapeuta de suelo pélvico o a la médica.
 impact-do = Anotar lo que se probó
 impact-form = Qué se probó antes de saltar y correr
 impact-on = Día
-impact-part-first = Sin caída (aterrizaje): abre la caída de talones y los rebotes pequeños
-impact-part-lands = Con caída (aterrizaje): abre los saltos a una pierna. Solo cuando todo lo anterior haya ido bien.
+impact-part-first = Sin aterrizaje: abre la caída de talones y los rebotes pequeños
+impact-part-lands = Con aterrizaje: abre los saltos a una pierna. Solo cuando todo lo anterior haya ido bien.
 impact-count = { $count } { $of ->
     [minutes] { $count ->
         [one] minuto

@@ -160,3 +160,72 @@ async fn counting_along_counts_and_what_suits_her_is_kept() -> Result<()> {
     assert_eq!(reserves, [&json!({ "said": "exactly", "reps": 0 })], "{sets:?}");
     window.close().await
 }
+
+#[tokio::test]
+async fn in_spanish_everything_is_said_large_enough_and_clean() -> Result<()> {
+    let scratch = tempfile::tempdir()?;
+    let window = Window::open(Opening::new(scratch.path()).size(PHONE)).await?;
+    window.click(&id("language-es")).await?;
+    window
+        .until("document.documentElement.lang === 'es' && document.querySelector('[data-testid=start]')")
+        .await?;
+    let folder = newel_tests::target("spanish")?;
+    let shows = async |name: &str| -> Result<()> {
+        is_tappable(&window, name).await?;
+        window.picture(folder.join(format!("{name}.png"))).await?;
+        let found = window.axe().await?;
+        ensure!(found.is_empty(), "{name}: {found:?}");
+        // No id is shown in place of its words.
+        let bare = window
+            .run(
+                "return [...document.body.innerText.matchAll(/\\b[a-z]+(?:-[a-z_]+){2,}\\b/g)].map((m) => m[0])
+                    .filter((word) => !word.startsWith('freya-'));",
+                Vec::new(),
+            )
+            .await?;
+        ensure!(bare == json!([]), "{name}: {bare}");
+        Ok(())
+    };
+    shows("start").await?;
+    let profiles = job::makes_the_demo(&window).await?;
+    job::opens(&window, job::named(&profiles, "Freya")?).await?;
+    job::until_card(&window, "ready").await?;
+    shows("ready").await?;
+    window.click(&id("begin")).await?;
+    job::until_card(&window, "check-in").await?;
+    shows("check-in").await?;
+    window.click(&id("check-in-back")).await?;
+    job::begins_a_session(&window).await?;
+    shows("block").await?;
+    job::moves_on(&window).await?;
+    job::logs_the_set(&window, 3).await?;
+    job::moves_on(&window).await?;
+    shows("work").await?;
+    job::logs_the_set(&window, 3).await?;
+    job::until_card(&window, "rest").await?;
+    shows("rest").await?;
+    job::moves_on(&window).await?;
+    window.click(&id("feel")).await?;
+    job::until_card(&window, "mark").await?;
+    shows("mark").await?;
+    window.click(&id("kind-heaviness")).await?;
+    window.click(&id("amount-clearly")).await?;
+    job::until_said(&window).await?;
+    shows("mark-said").await?;
+    window.click(&id("mark-go")).await?;
+    window.until("!document.querySelector('[data-testid=card-mark]')").await?;
+    job::trains_the_rest(&window).await?;
+    shows("finish").await?;
+    job::finishes(&window, 4, "").await?;
+    shows("finished").await?;
+    for screen in ["path", "kit", "send"] {
+        window.click(&id(&format!("nav-{screen}"))).await?;
+        window.find(&id(screen)).await?;
+        shows(screen).await?;
+    }
+    job::changes_profile(&window).await?;
+    job::opens(&window, job::named(&profiles, "Selin")?).await?;
+    job::until_card(&window, "stop").await?;
+    shows("stop").await?;
+    window.close().await
+}
