@@ -67,6 +67,23 @@ next-earn = Next: { $to }, after { $of } sessions running with { $by ->
     [load] , at { $kg } kg or your heaviest
    *[none] { "" }
 }; { $done } so far.
+weeks-title = Your weeks
+weeks-now = Last seven days: { $minutes } minutes in { $sessions ->
+    [one] one session
+   *[other] { $sessions } sessions
+}.
+weeks-guideline = Guidance for your stage names { $minutes } minutes of all activity; walking and the rest are not counted here.
+weeks-week = From
+weeks-minutes = Minutes
+weeks-sets = Sets
+weeks-sets-of = { $done } of { $planned }
+weeks-effort = Effort
+weeks-effort-as-meant = as meant
+weeks-effort-easier = { $by } easier
+weeks-effort-harder = { $by } harder
+weeks-source = Mark on the bars: { $source }
+path-find = Find a session
+path-find-none = No session like that.
 path-or-variant = or { $variant }
 path-log = Your sessions
 path-log-empty = No session yet. After the first one, what you did stands here beside what was planned.

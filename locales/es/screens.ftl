@@ -67,6 +67,23 @@ next-earn = Lo siguiente: { $to }, tras { $of } sesiones seguidas con { $by ->
     [load] , con { $kg } kg o tu mayor carga
    *[none] { "" }
 }; de momento, { $done }.
+weeks-title = Tus semanas
+weeks-now = Últimos siete días: { $minutes } minutos en { $sessions ->
+    [one] una sesión
+   *[other] { $sessions } sesiones
+}.
+weeks-guideline = La recomendación para tu etapa habla de { $minutes } minutos de toda actividad; caminar y lo demás no se cuenta aquí.
+weeks-week = Desde
+weeks-minutes = Minutos
+weeks-sets = Series
+weeks-sets-of = { $done } de { $planned }
+weeks-effort = Esfuerzo
+weeks-effort-as-meant = según lo previsto
+weeks-effort-easier = { $by } más fácil
+weeks-effort-harder = { $by } más duro
+weeks-source = Marca en las barras: { $source }
+path-find = Buscar una sesión
+path-find-none = No hay ninguna sesión así.
 path-or-variant = o { $variant }
 path-log = Tus sesiones
 path-log-empty = Aún no hay sesiones. Después de la primera, lo que hiciste aparece aquí junto a lo previsto.

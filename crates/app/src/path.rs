@@ -4,7 +4,7 @@ use crate::error::{AppError, Refusal};
 use crate::newel::Books;
 use crate::profile::{Known, Profile};
 use crate::views::{
-    KitView, LadderView, MarkLogView, PathView, SessionLogView, SetLogView, TrendPoint, TrendView,
+    KitView, LadderView, MarkLogView, PathView, SessionLogView, SetLogView, TrendPoint, TrendView, WeekView,
 };
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::gains::gains;
@@ -36,7 +36,12 @@ impl Profile {
     pub fn path_view(&mut self, now: DateTime<FixedOffset>) -> Result<PathView, AppError> {
         let books = self.books();
         let known = self.own()?;
-        Ok(PathView { ladders: ladders(known, &books, now.date_naive()), sessions: sessions(known) })
+        let day = now.date_naive();
+        Ok(PathView {
+            ladders: ladders(known, &books, day),
+            sessions: sessions(known),
+            weeks: weeks(known, &books, day),
+        })
     }
 
     /// The Kit screen.
@@ -101,6 +106,42 @@ fn checked_kit(kit: &Kit) -> Result<(), AppError> {
             b.bar.is_plausible() && b.plates.len() <= 8 && b.plates.iter().all(|p| p.weight.is_plausible())
         });
     if fits { Ok(()) } else { Err(Refusal::OutOfRange.into()) }
+}
+
+/// So many weeks are shown.
+const WEEKS: usize = 8;
+
+/// Her last weeks at a glance, the newest first.
+#[must_use]
+pub fn weeks(known: &Known, books: &Books, day: NaiveDate) -> Vec<WeekView> {
+    let watch = crate::watch::watch_of(books, known, day);
+    let marked = |from: NaiveDate, to: NaiveDate| {
+        let mut kinds = Vec::new();
+        for run in known.history().runs.iter().filter(|r| r.day >= from && r.day <= to) {
+            let symptoms = run.marks.iter().filter(|m| !m.taken_back).flat_map(|m| &m.symptoms);
+            for kind in symptoms.filter_map(|s| s.what.kind.clone()) {
+                if !kinds.contains(&kind) {
+                    kinds.push(kind);
+                }
+            }
+        }
+        kinds
+    };
+    let weeks = watch.weeks.iter().rev().take(WEEKS);
+    weeks
+        .map(|w| WeekView {
+            from: w.from,
+            to: w.to,
+            sessions: w.sessions,
+            minutes: w.minutes.minutes,
+            guideline: w.minutes.guideline.as_ref().map(|g| g.minutes),
+            source: w.minutes.guideline.as_ref().map(|g| g.source.clone()),
+            done: w.adherence.done_sets,
+            planned: w.adherence.planned_sets,
+            effort: w.effort.as_ref().map(|e| e.mean),
+            marked: marked(w.from, w.to),
+        })
+        .collect()
 }
 
 /// How she stands on each ladder of her programme.

@@ -163,6 +163,7 @@ export type { Urgency } from '../bindings/Urgency';
 export type { VariantId } from '../bindings/VariantId';
 export type { Versions } from '../bindings/Versions';
 export type { Voice } from '../bindings/Voice';
+export type { WeekView } from '../bindings/WeekView';
 export type { Weight } from '../bindings/Weight';
 export type { When } from '../bindings/When';
 export type { WorkPeek } from '../bindings/WorkPeek';

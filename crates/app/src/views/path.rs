@@ -1,7 +1,7 @@
 //! Path: her levels as steps, the log by session, the trend of her strength.
 
 use chrono::NaiveDate;
-use newel_engine::ids::{GroupId, LadderId, RecordId, RunId, VariantId};
+use newel_engine::ids::{GroupId, LadderId, RecordId, RunId, SymptomId, VariantId};
 use newel_engine::kit::Load;
 use newel_engine::proposal::Ahead;
 use newel_engine::proposal::Target;
@@ -18,6 +18,8 @@ pub struct PathView {
     pub ladders: Vec<LadderView>,
     /// Her sessions, the newest first.
     pub sessions: Vec<SessionLogView>,
+    /// Her last weeks of seven days, the newest first.
+    pub weeks: Vec<WeekView>,
 }
 
 /// How she stands on a ladder.
@@ -146,4 +148,30 @@ pub struct MarkLogView {
     pub symptom: Symptom,
     /// Round, from 1.
     pub round: Option<u8>,
+}
+
+/// A week of seven days at a glance.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct WeekView {
+    /// First day.
+    pub from: NaiveDate,
+    /// Last day.
+    pub to: NaiveDate,
+    /// Sessions.
+    pub sessions: u32,
+    /// Minutes of them.
+    pub minutes: u32,
+    /// Minutes of all activity that the guideline of her stage names, if there is one.
+    pub guideline: Option<u32>,
+    /// Where the guideline comes from.
+    pub source: Option<String>,
+    /// Working sets done.
+    pub done: u32,
+    /// Working sets planned.
+    pub planned: u32,
+    /// Reps left beyond those aimed at, on the average of the sets that said it; below 0 is harder than meant.
+    pub effort: Option<f64>,
+    /// Symptoms that stand, each once.
+    pub marked: Vec<SymptomId>,
 }
