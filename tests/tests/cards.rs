@@ -2,6 +2,7 @@
 //! symptom is shown on a body, counting along counts, and what suits her is kept.
 
 use anyhow::{Result, ensure};
+use fantoccini::key::Key;
 use newel_tests::job::{self, id};
 use newel_tests::{LAPTOP, Opening, PHONE, Size, Window};
 use serde_json::{Value, json};
@@ -228,4 +229,84 @@ async fn in_spanish_everything_is_said_large_enough_and_clean() -> Result<()> {
     job::until_card(&window, "stop").await?;
     shows("stop").await?;
     window.close().await
+}
+
+/// Reaches something by Tab alone and presses a key, as somebody without a pointer does. Whether the focus is seen cannot
+/// be asked here: without a window manager the window itself has none.
+async fn keys_to(window: &Window, name: &str, key: Key) -> Result<()> {
+    window.find(&id(name)).await?;
+    for _ in 0..80 {
+        let here = window
+            .run("return document.activeElement?.dataset?.testid === arguments[0];", vec![json!(name)])
+            .await?;
+        if here == json!(true) {
+            return window.key(key).await;
+        }
+        window.key(Key::Tab).await?;
+    }
+    anyhow::bail!("{name} is not reached by Tab")
+}
+
+#[tokio::test]
+async fn a_whole_session_is_trained_by_keys_alone() -> Result<()> {
+    let scratch = tempfile::tempdir()?;
+    let window = opened(&scratch, "Freya").await?;
+    job::until_card(&window, "ready").await?;
+    keys_to(&window, "begin", Key::Enter).await?;
+    job::until_card(&window, "check-in").await?;
+    if window.has(&id("next-day-settled")).await? {
+        keys_to(&window, "next-day-settled", Key::Enter).await?;
+        window.until(&format!("!document.querySelector('{}')", id("next-day-settled"))).await?;
+    }
+    keys_to(&window, "readiness-usual", Key::Enter).await?;
+    keys_to(&window, "since-none", Key::Enter).await?;
+    keys_to(&window, "start", Key::Enter).await?;
+    window
+        .until("document.querySelector('[data-testid^=\"card-\"]:not([data-testid=card-check-in])')")
+        .await?;
+    let mut marked = false;
+    for _ in 0..80 {
+        match job::card(&window).await?.as_str() {
+            "block" => {
+                keys_to(&window, "block-go", Key::Enter).await?;
+                window.until("!document.querySelector('[data-testid=card-block]')").await?;
+            }
+            "rest" => {
+                keys_to(&window, "rest-go", Key::Enter).await?;
+                window.until("!document.querySelector('[data-testid=card-rest]')").await?;
+            }
+            "work" if !marked && window.has(&id("reserve-3")).await? => {
+                // Once on the way a symptom is marked, with its place on the body, by keys as well.
+                marked = true;
+                keys_to(&window, "feel", Key::Enter).await?;
+                job::until_card(&window, "mark").await?;
+                keys_to(&window, "kind-heaviness", Key::Enter).await?;
+                keys_to(&window, "amount-little", Key::Enter).await?;
+                job::until_said(&window).await?;
+                keys_to(&window, "body-open", Key::Enter).await?;
+                keys_to(&window, "spot-pelvic-floor", Key::Enter).await?;
+                keys_to(&window, "mark-go", Key::Enter).await?;
+                window.until("!document.querySelector('[data-testid=card-mark]')").await?;
+            }
+            "work" => {
+                let before = job::done(&job::session(&window).await?);
+                let timed = window.has(&id("log-done")).await?;
+                keys_to(&window, if timed { "log-done" } else { "reserve-3" }, Key::Enter).await?;
+                for _ in 0..200 {
+                    if job::done(&job::session(&window).await?) > before {
+                        break;
+                    }
+                    tokio::time::sleep(std::time::Duration::from_millis(25)).await;
+                }
+            }
+            "finish" => {
+                keys_to(&window, "finish", Key::Enter).await?;
+                job::until_card(&window, "finished").await?;
+                assert!(marked);
+                return window.close().await;
+            }
+            other => anyhow::bail!("{other} was not expected"),
+        }
+    }
+    anyhow::bail!("the session does not end")
 }
