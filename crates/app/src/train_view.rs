@@ -165,6 +165,8 @@ fn block_view(
                 slot: slot.id.clone(),
                 ladder: slot.ladder.clone(),
                 today: prescription.zip(place).map(|(p, place)| SlotToday {
+                    level: p.level,
+                    levels: p.levels,
                     variant: p.variant,
                     load: p.load,
                     target: p.target,

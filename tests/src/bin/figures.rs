@@ -65,5 +65,31 @@ async fn main() -> Result<()> {
         }
         println!("wrote {sheet} sheets of {sections} ladders to target/figures/ ({page})");
     }
+    // How smoothly one plays here: frames drawn in five seconds, beside those that the page gets with nothing to draw.
+    window.resize(newel_tests::PHONE).await?;
+    let frames = async |play: bool| -> Result<f64> {
+        window
+            .run(
+                "window.frames_seen = null;
+                 const figure = document.querySelector('[data-testid=figure]');
+                 figure.scrollIntoView();
+                 if (arguments[0]) figure.click();
+                 const begun = performance.now();
+                 let seen = 0;
+                 const step = (now) => {
+                     seen += 1;
+                     if (now - begun < 5000) requestAnimationFrame(step);
+                     else window.frames_seen = (seen * 1000) / (now - begun);
+                 };
+                 requestAnimationFrame(step);",
+                vec![json!(play)],
+            )
+            .await?;
+        window.until_for("window.frames_seen !== null", 20).await?;
+        let seen = window.run("return window.frames_seen;", Vec::new()).await?;
+        seen.as_f64().context("a number of frames")
+    };
+    let (still, playing) = (frames(false).await?, frames(true).await?);
+    println!("frames a second: {still:.1} with nothing to draw, {playing:.1} while a figure plays");
     window.close().await
 }

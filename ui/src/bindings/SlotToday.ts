@@ -8,6 +8,14 @@ import type { VariantId } from "./VariantId";
  */
 export type SlotToday = { 
 /**
+ * Level, 0 for the easiest.
+ */
+level: number, 
+/**
+ * Levels in all.
+ */
+levels: number, 
+/**
  * Variant.
  */
 variant: VariantId, 

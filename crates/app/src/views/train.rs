@@ -187,6 +187,10 @@ pub struct SlotView {
 #[derive(Clone, Debug, Serialize, TS)]
 #[ts(export)]
 pub struct SlotToday {
+    /// Level, 0 for the easiest.
+    pub level: u8,
+    /// Levels in all.
+    pub levels: u8,
     /// Variant.
     pub variant: VariantId,
     /// Load.
