@@ -91,6 +91,7 @@ async fn what_is_tapped_is_large_enough_on_every_card_and_size() -> Result<()> {
     taps(&window, "body-back").await?;
     taps(&window, "spot-low-back").await?;
     window.until("document.querySelector('[data-testid=spot-said]').innerText === 'Low back'").await?;
+    window.picture(newel_tests::target("cards")?.join("body-back.png")).await?;
     window.click(&id("mark-go")).await?;
     window.until("!document.querySelector('[data-testid=card-mark]')").await?;
     job::trains_the_rest(&window).await?;
@@ -128,6 +129,8 @@ async fn counting_along_counts_and_what_suits_her_is_kept() -> Result<()> {
         .until_for("/^[23]$/.test(document.querySelector('[data-testid=counting] .num')?.innerText)", 15)
         .await?;
     window.until_for("document.querySelector('[data-testid=counting] .num')?.innerText === '3'", 15).await?;
+    let folder = newel_tests::target("cards")?;
+    window.picture(folder.join("counting.png")).await?;
     window.click(&id("count-along")).await?;
     assert_eq!(window.read(&id("count")).await?.text, "2reps");
     // The figure plays and is paused by a second tap.
@@ -140,6 +143,7 @@ async fn counting_along_counts_and_what_suits_her_is_kept() -> Result<()> {
     for name in ["suits-belly", "suits-hand-left", "suits-effort-rating"] {
         taps(&window, name).await?;
     }
+    window.picture(folder.join("suits.png")).await?;
     window.run("document.querySelector('dialog[open]')?.close();", Vec::new()).await?;
     let window = window.kill_and_reopen().await?;
     job::moves_on(&window).await?;
@@ -152,6 +156,10 @@ async fn counting_along_counts_and_what_suits_her_is_kept() -> Result<()> {
         )
         .await?;
     assert_eq!(shown, json!(["left", true, "10"]));
+    window.picture(folder.join("rating-left.png")).await?;
+    window.resize(LAPTOP).await?;
+    window.picture(folder.join("rating-left-laptop.png")).await?;
+    window.resize(PHONE).await?;
     // A ten is no rep left.
     window.click(&id("reserve-0")).await?;
     window.until("document.querySelector('[data-testid=logged], [data-testid=undo-last]')").await?;

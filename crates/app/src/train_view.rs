@@ -17,7 +17,7 @@ use newel_engine::kit::Load;
 use newel_engine::programme::{Amount, Block, PlanSession};
 use newel_engine::proposal::{Bench, Gate, Outcome, Prescription, Proposal, Target, Turn, next_session};
 use newel_engine::reason::{Fact, Reason, ReasonCode};
-use newel_engine::record::{Readiness, TodayThing, Voice};
+use newel_engine::record::{Readiness, Voice};
 use newel_engine::rules::{Class, RulePack, Scope, Shelf, Urgency, When};
 use newel_engine::stage::StageOn;
 use newel_engine::symptom::Verdict;
@@ -96,25 +96,11 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
             .collect(),
         slots: proposal.slots,
         next_day: next_day(known, &fresh),
-        today: today_things(&fresh),
+        today: fresh.ground.today_asked(),
         readiness: vec![Readiness::Usual, Readiness::Tired, Readiness::Unwell],
         last: last.map(|r| r.day),
         kit_unknown: known.history().kits.is_empty(),
     })
-}
-
-/// What she may say of today beside how she is: a pessary only where she has one, her period only where it can come.
-fn today_things(bench: &Bench<'_>) -> Vec<TodayThing> {
-    use TodayThing::{AfterIllness, ChildNear, NoKit, Period, PessaryIn, PessaryOut};
-    let ground = &bench.ground;
-    let mut things = vec![AfterIllness, NoKit, ChildNear];
-    if ground.intake.conditions.iter().any(|c| c.as_str() == "pessary") {
-        things.extend([PessaryIn, PessaryOut]);
-    }
-    if matches!(ground.stage, StageOn::Postpartum { .. } | StageOn::Neither) {
-        things.push(Period);
-    }
-    things
 }
 
 fn next_day(known: &Known, bench: &Bench<'_>) -> Option<NextDayView> {

@@ -1,15 +1,20 @@
 //! What is allowed on a day: her kit, her stage, her conditions, the coach's restrictions.
 
+mod waits;
+
+pub use waits::{ClearanceFor, ClearanceWait};
+use waits::{given_up, waits};
+
 use crate::catalogue::{Catalogue, Caution, Ladder, Loading, Place, Position, Variant};
-use crate::history::{Cleared, History, Intake, Restriction, Said};
+use crate::history::{History, Intake, Restriction};
 use crate::ids::{ConditionId, LadderId, RuleId, SymptomId};
 use crate::impact::CheckStanding;
 use crate::kit::{Kit, Load};
 use crate::programme::LevelSpan;
 use crate::reason::{Fact, Reason, ReasonCode};
-use crate::record::{ClearedThing, RestrictionKind, TodayThing};
+use crate::record::{RestrictionKind, TodayThing};
 use crate::rules::{Asks, Condition, EffortRule, RulePack, StageName};
-use crate::stage::{BirthMode, Stage, StageOn};
+use crate::stage::{Stage, StageOn};
 use crate::units::Kg;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use serde::Serialize;
@@ -18,6 +23,9 @@ use ts_rs::TS;
 
 /// So many weights of one barbell at the most; no home comes near, and a kit from a file may name anything.
 const MOST_LOADS: usize = 4096;
+
+/// The condition with which it is asked whether a pessary is in.
+const PESSARY: &str = "pessary";
 
 /// The ground that a proposal stands on.
 #[derive(Clone, Debug)]
@@ -48,57 +56,6 @@ pub struct Ground<'a> {
     pub unloaded_today: bool,
     /// Positions that a symptom made her give up for the rest of the pregnancy, with its kind.
     pub given_up: Vec<(Position, SymptomId)>,
-}
-
-/// What asks for a clearance.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum ClearanceFor {
-    /// A caesarean or a severe tear.
-    Birth,
-    /// A birth of which it is not said how it went.
-    BirthUnsaid,
-    /// A condition.
-    Condition(ConditionId),
-}
-
-impl ClearanceFor {
-    /// What a clearance has to speak of.
-    #[must_use]
-    pub fn thing(&self) -> ClearedThing {
-        match self {
-            Self::Birth | Self::BirthUnsaid => ClearedThing::Birth,
-            Self::Condition(condition) => ClearedThing::Condition { condition: condition.clone() },
-        }
-    }
-
-    /// Its name in a reason.
-    #[must_use]
-    pub fn slug(&self) -> &'static str {
-        match self {
-            Self::Birth => "birth",
-            Self::BirthUnsaid => "birth-unsaid",
-            Self::Condition(_) => "condition",
-        }
-    }
-
-    fn rule(&self) -> String {
-        match self {
-            Self::Birth => "clearance.asked".to_owned(),
-            Self::BirthUnsaid => "clearance.birth-unsaid".to_owned(),
-            Self::Condition(condition) => format!("condition.{condition}"),
-        }
-    }
-}
-
-/// A clearance that is asked for and does not hold.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct ClearanceWait {
-    /// What for.
-    pub of: ClearanceFor,
-    /// What training waits for.
-    pub asks: Asks,
-    /// The last day of one that was given and has run out.
-    pub ran_out: Option<NaiveDate>,
 }
 
 /// Something that is ruled out today.
@@ -234,6 +191,20 @@ impl<'a> Ground<'a> {
         }
         self.today = today.to_vec();
         self
+    }
+
+    /// What she may say of today beside how she is: a pessary only where she has one, her period only where it can come.
+    #[must_use]
+    pub fn today_asked(&self) -> Vec<TodayThing> {
+        use TodayThing::{AfterIllness, ChildNear, NoKit, Period, PessaryIn, PessaryOut};
+        let mut things = vec![AfterIllness, NoKit, ChildNear];
+        if self.conditions_now().any(|c| c.id.as_str() == PESSARY) {
+            things.extend([PessaryIn, PessaryOut]);
+        }
+        if matches!(self.stage, StageOn::Postpartum { .. } | StageOn::Neither) {
+            things.push(Period);
+        }
+        things
     }
 
     /// More seconds of rest between sets, by a condition.
@@ -597,113 +568,4 @@ impl<'a> Ground<'a> {
         }
         sets
     }
-}
-
-/// The clearances that are asked for and do not hold on a day.
-fn waits(
-    history: &History,
-    rules: &RulePack,
-    day: NaiveDate,
-    stage: &StageOn,
-    intake: &Intake,
-    known: &dyn Fn(DateTime<FixedOffset>) -> bool,
-) -> Vec<ClearanceWait> {
-    // A clearance counts from its day on, for what was there when it was given, and for what it speaks of.
-    let given = |of: &ClearanceFor, since: &dyn Fn(&Said<Cleared>) -> bool| {
-        let speaks = |c: &&Said<Cleared>| known(c.at) && c.what.speaks_of(&of.thing()) && since(c);
-        let mut speaking = history.clearances.iter().filter(speaks).filter(|c| c.what.on <= day);
-        if speaking.clone().any(|c| c.what.holds_on(day)) {
-            return Ok(());
-        }
-        Err(speaking.rfind(|c| c.what.until.is_some()).and_then(|c| c.what.until))
-    };
-    let mut found = Vec::new();
-    // A birth that asks for a clearance asks for it until there is one; only a new pregnancy ends that.
-    let birth = history
-        .stages
-        .iter()
-        .rev()
-        .filter(|s| known(s.at))
-        .take_while(|s| !matches!(s.what, Stage::Pregnant { .. }))
-        .find_map(|s| match s.what {
-            Stage::Postpartum { birth, mode, severe_tear } => Some((birth, mode, severe_tear)),
-            Stage::Pregnant { .. } | Stage::AfterLoss { .. } | Stage::Neither => None,
-        });
-    if let Some((birth, mode, tear)) = birth {
-        let weeks = f64::from(i32::try_from((day - birth).num_days()).unwrap_or(i32::MAX)) / 7.0;
-        let unsaid = mode == BirthMode::Unsaid || tear.is_none();
-        let of = if mode == BirthMode::Caesarean || tear == Some(true) {
-            Some(ClearanceFor::Birth)
-        } else if unsaid && weeks < rules.number("clearance.birth-unsaid", "before_week") {
-            Some(ClearanceFor::BirthUnsaid)
-        } else {
-            None
-        };
-        if let Some(of) = of
-            && let Err(ran_out) = given(&of, &|c| c.what.on >= birth)
-        {
-            found.push(ClearanceWait { of, asks: Asks::Provider, ran_out });
-        }
-    }
-    for id in &intake.conditions {
-        let asks = rules.condition(id).map_or(Asks::Nothing, |c| c.asks_at(*stage));
-        if asks == Asks::Nothing {
-            continue;
-        }
-        // The recording from which on it has been named without a break.
-        let since = history
-            .intakes
-            .iter()
-            .rev()
-            .filter(|i| known(i.at))
-            .take_while(|i| i.what.conditions.contains(id))
-            .last()
-            .map(|i| i.at);
-        let of = ClearanceFor::Condition(id.clone());
-        if let Err(ran_out) = given(&of, &|c| since.is_none_or(|s| c.at >= s)) {
-            found.push(ClearanceWait { of, asks, ran_out });
-        }
-    }
-    found.sort_by_key(|w| std::cmp::Reverse(w.asks));
-    found
-}
-
-/// Positions that a mark of this pregnancy made her give up, with the kind of the mark.
-fn given_up(
-    history: &History,
-    rules: &RulePack,
-    stage: &StageOn,
-    known: &dyn Fn(DateTime<FixedOffset>) -> bool,
-) -> Vec<(Position, SymptomId)> {
-    if !stage.is_pregnant() {
-        return Vec::new();
-    }
-    // A due date that was put right is the same pregnancy, and so is one that a slip ended in between; a birth or a loss
-    // ends it.
-    let since = history
-        .stages
-        .iter()
-        .rev()
-        .filter(|s| known(s.at))
-        .take_while(|s| !matches!(s.what, Stage::Postpartum { .. } | Stage::AfterLoss { .. }))
-        .filter(|s| matches!(s.what, Stage::Pregnant { .. }))
-        .last()
-        .map(|s| s.at);
-    let mut found: Vec<(Position, SymptomId)> = Vec::new();
-    for run in &history.runs {
-        let marks = run.marks.iter().map(|m| (m.at, &m.symptoms));
-        let check_in = run.check_in.iter().map(|c| (run.started, &c.symptoms));
-        let next_day = run.next_day.iter().map(|n| (n.at, &n.symptoms));
-        let told = marks.chain(check_in).chain(next_day);
-        for (_, symptoms) in told.filter(|(at, _)| known(*at) && since.is_none_or(|s| *at >= s)) {
-            for kind in symptoms.iter().filter_map(|s| s.what.kind.as_ref()) {
-                if let Some(position) = rules.symptom(kind).and_then(|k| k.gives_up)
-                    && !found.iter().any(|(p, _)| *p == position)
-                {
-                    found.push((position, kind.clone()));
-                }
-            }
-        }
-    }
-    found
 }
