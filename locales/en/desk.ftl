@@ -260,3 +260,30 @@ desk-kind-stage_changed = Stage
 desk-kind-screening = Screening
 desk-kind-impact_checked = Checks before impact
 desk-kind-other = Entry
+
+## The coach's own words and pictures
+
+moves-title = Moves
+moves-sub = Every ladder, easiest step first. Choose a move to put your own cues or a picture of yours in the place of the built-in ones.
+moves-line = { $own ->
+    [0] { $levels } steps
+   *[other] { $levels } steps, { $own } with words of yours
+}
+moves-step = Step { $step }
+moves-own = { $picture ->
+    [yes] { $cues ->
+        [0] your picture
+       *[other] your cues and picture
+    }
+   *[no] your cues
+}
+words-cues = Your cues
+words-cues-how = One thought a line, as you would say it in the room. Left empty, the built-in cues stay; they are shown in grey.
+words-cue = Cue { $nth }
+words-picture = Your picture
+words-picture-how = It stands in the figure's place on her cards. It is made small and drawn anew, so that place and time of a photo do not travel with it. Ask whoever is in it.
+words-picture-choose = Choose a picture
+words-picture-away = Take the picture away
+words-picture-none = This file is no picture that can be shown. Choose a JPEG, PNG or WebP file.
+words-when = Your clients see it from the next plan that you send.
+words-keep = Keep

@@ -56,7 +56,10 @@ reason-level-down-load = No load in your kit fits { $variant } today, so the ste
 reason-level-down-symptom = { $symptom }: an easier step from here. Up again after { $exposures } sessions without symptoms, each with a settled next morning.
 reason-stay-down = { $clean } of { $exposures } sessions without symptoms and with a settled next morning since “{ $symptom }”. This step until then.
 reason-after-symptom = The first time since a symptom: no more than last time.
-reason-back-up = { $exposures } sessions without symptoms, each with a settled next morning: step { $level } again, with at most { $percent } % of the load then.
+reason-back-up = { $exposures ->
+    [one] One session
+   *[other] { $exposures } sessions
+} without symptoms, with a settled next morning: step { $level } again, with at most { $percent } % of the load then.
 reason-cue-change = { $symptom }: change breath, range or position first.
 # Week 0 means that no week is known or none applies.
 reason-stage-effort = { $week ->
@@ -64,7 +67,10 @@ reason-stage-effort = { $week ->
        *[other] Week { $week }: keep at least { $target } reps in reserve.
     }
 reason-stage-unloaded = Week { $week }: nothing is held yet.
-reason-stage-sets = Week { $week }: { $sets } sets at most.
+reason-stage-sets = Week { $week }: { $sets } { $sets ->
+    [one] set
+   *[other] sets
+} at most.
 reason-stage-breathing = Week { $week }: breathing, pelvic floor and walking for now.
 reason-learn-first = First sessions: learn how it goes. Light, { $target } left in reserve, { $sets } sets.
 reason-after-illness = Back after being ill: easy, { $target } in reserve, { $sets } sets at most.

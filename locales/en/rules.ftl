@@ -165,7 +165,10 @@ rulebook-checks-part = Checks before impact
 rulebook-check = { $what }: { $count } { $of ->
     [minutes] min
     [seconds] s
-   *[reps] times
+   *[reps] { $count ->
+        [one] time
+       *[other] times
+    }
 }{ $side ->
     [yes] , each side
    *[no] { "" }

@@ -151,7 +151,10 @@ impact-count = { $count } { $of ->
        *[other] minutes
     }
     [seconds] seconds
-   *[reps] times
+   *[reps] { $count ->
+        [one] time
+       *[other] times
+    }
 }{ $side ->
     [yes] , each side
    *[no] { "" }
@@ -213,7 +216,7 @@ screen-usual = Usual symptoms
 screen-usual-hint = What is there on most days, and how much. At that amount the step stays; above it, a step down.
 screen-before = Lifting before
 screen-before-yes = Has trained with weights before
-screen-before-no = New to weights, or long ago
+screen-before-no = A little, or long ago
 screen-before-never = Never trained with weights: the moves come first
 screen-note = What else there is to know (may stay empty)
 screen-keep = Keep it
@@ -230,7 +233,7 @@ screen-over = Talked over with her: hers of { $day } no longer counts
 screen-over-note = What was said (needed)
 screen-over-missing = A note is needed to set aside what she said.
 screen-trained = Trained with weights before
-screen-new = New to weights
+screen-new = Trained a little, or long ago
 screen-never-trained = Never trained with weights
 
 ## Rules for one client

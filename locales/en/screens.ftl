@@ -59,8 +59,14 @@ path-afresh = Starts afresh
 path-on-hold-step = This ladder rests
 next-top = The top step that is open now. Load and reps can still grow.
 next-rests = It goes on once the coach has answered.
-next-back = Back to step { $step } after { $of } sessions without { $symptom } and with a settled morning; { $done } so far.
-next-earn = Next: { $to }, after { $of } sessions running with { $by ->
+next-back = Back to step { $step } after { $of } { $of ->
+        [one] session
+       *[other] sessions
+    } without “{ $symptom }” and with a settled morning; { $done } so far.
+next-earn = Next: { $to }, after { $of } { $of ->
+    [one] session
+   *[other] sessions running
+} with { $by ->
     [seconds] { $count } seconds
    *[reps] { $count } reps and { $reserve } or more left
 }{ $mark ->
@@ -131,7 +137,7 @@ past-effort = session effort { $effort } of 10
 past-minutes = { $minutes } min
 past-marks = What was felt
 past-mark-unsaid = Not described
-past-mark-round = set { $round }
+past-mark-round = round { $round }
 past-next-day = Next morning
 past-next-settled = settled
 past-next-not_settled = not settled

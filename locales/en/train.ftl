@@ -10,9 +10,22 @@ figure-out = out
 
 no-plan-title = No plan yet
 no-plan-what = Your coach gives you a plan file. Take it in, and your first session stands here.
+no-plan-step-1 = Your coach writes a plan for you and sends it as a file, by any messenger.
+no-plan-step-2 = You take the file in here. It is the only thing that you need; from then on no network is used.
+no-plan-step-3 = Your first session stands on this card, one move at a time.
 no-plan-take-in = Take in a plan
 ready-number = Session { $number } of { $of }
 ready-minutes = about { $minutes } minutes
+ready-week = Week { $week } of { $weeks }
+ready-left-open = Left halfway: { $day }. { $sets ->
+    [one] 1 set is kept.
+   *[other] { $sets } sets are kept.
+} Today goes on with the next session.
+ready-trained-today = You have trained today. Most bodies want a day between; go on only if this one feels fresh.
+ready-over = { $programme }: { $weeks ->
+    [one] its week is trained.
+   *[other] all { $weeks } weeks are trained.
+} Send your log to your coach, and ask for what comes next. Until then it goes round once more.
 ready-last = Last session: { $day }
 ready-kit-unknown = Your kit is not written down yet, so loads are only guessed.
 ready-to-kit = Write down my kit
@@ -113,6 +126,7 @@ reserve-how-aim = One tap logs the set. { $aim ->
 } is the aim today.
 aim = aim
 reserve-tap = in reserve
+set-unlogged = This set is not logged yet. It waits here as you entered it: tap again.
 set-done = Done
 logged-said = Logged: { $dose } { $reserve }
 feel = Something feels off
@@ -310,4 +324,8 @@ finished-sets = { $of ->
 finished-effort = of 10, how hard it was
 finished-mark = { $name }{ $amount }: { $ladder }
 finished-morning = Before the next session Newel asks how the night and the morning after were.
+finished-onward = Another session today
 finished-next = Next: { $title }
+
+more-own = These cues are your coach's own.
+own-picture = { $name }, as your coach shows it

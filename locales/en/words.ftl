@@ -73,8 +73,14 @@ target-reps-side = { $count ->
     [one] 1 rep each side
    *[other] { $count } reps each side
 }
-target-seconds = { $count } seconds
-target-seconds-side = { $count } seconds each side
+target-seconds = { $count ->
+    [one] 1 second
+   *[other] { $count } seconds
+}
+target-seconds-side = { $count ->
+    [one] 1 second
+   *[other] { $count } seconds
+} each side
 side-left = left side
 side-right = right side
 dose = { $amount }, { $load }

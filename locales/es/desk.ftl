@@ -64,7 +64,7 @@ desk-override-open = Lo que fijaste aún no está en un archivo de plan: “{ $w
 desk-gap = { $count ->
     [one] Falta una entrada
    *[other] Faltan { $count } entradas
-} en lo incorporado. Pídele que vuelva a crear el archivo de registro.
+} en lo importado. Pídele que vuelva a crear el archivo de registro.
 desk-check-sign = En las comprobaciones antes del impacto del { $day } apareció una señal.
 desk-stage-moved = Etapa nueva desde el { $day }.
 desk-near-due = { $days ->
@@ -87,23 +87,23 @@ desk-skipped = { $count ->
     [one] Una serie omitida
    *[other] { $count } series omitidas
 } últimamente.
-desk-ready-up = Lista para más en { $count ->
+desk-ready-up = Puede avanzar en { $count ->
     [one] una escalera
    *[other] { $count } escaleras
 }.
 desk-kit-limit = { $ladder }: lo más pesado que permite su material.
 # A code from a newer engine than this screen.
-desk-unknown-finding = Algo por ver: { $code }
+desk-unknown-finding = Algo por revisar: { $code }
 
 ## Urgency, said beside its shape
 
 desk-urge-stop = Entrenamiento parado
 desk-urge-attention = Pendiente
-desk-urge-look = Por ver
+desk-urge-look = Por revisar
 
 ## The list
 
-desk-title = Mesa
+desk-title = Panel
 desk-list-title = A quién prestar atención
 desk-well = { $count ->
     [0] nadie más
@@ -113,11 +113,11 @@ desk-well = { $count ->
 desk-nobody = Ahora mismo nadie necesita tu atención.
 desk-no-clients = Aún no hay clientas. Añade la primera en Clientas, asígnale un programa y crea su archivo de plan.
 desk-taken-in = { $count ->
-    [0] Ningún archivo de registro incorporado en el último día
-    [one] Una entrada incorporada en el último día
-   *[other] { $count } entradas incorporadas en el último día
+    [0] Ningún archivo de registro importado en el último día
+    [one] Una entrada importada en el último día
+   *[other] { $count } entradas importadas en el último día
 }
-desk-take-in = Incorporar archivos de registro
+desk-take-in = Importar archivos de registro
 desk-last-session = última sesión: { $day }
 desk-no-session = aún sin sesiones
 desk-more-findings = { $count ->
@@ -140,7 +140,7 @@ desk-cleared = visto bueno de { $who } el { $day }
 desk-clearance-missing = visto bueno sin anotar
 desk-no-conditions = sin condiciones de salud anotadas
 desk-lead-strength = Fuerza
-desk-where = Dónde está
+desk-where = En qué punto está
 desk-step-of = Peldaño { $step } de { $of }
 desk-not-started = Aún sin entrenar
 desk-resting = en espera de tu respuesta
@@ -181,7 +181,7 @@ desk-note-hers = Su nota: “{ $words }”
 desk-holds = Falta tu respuesta
 desk-hold-line = Desde el { $day }
 desk-scope-ladder = esta escalera en espera
-desk-scope-lower_body = todo el trabajo de cadera y piernas en espera
+desk-scope-lower_body = todo el trabajo de caderas y piernas en espera
 desk-scope-all = todo el entrenamiento en espera
 desk-answer-go_on = Seguir, un peldaño más abajo
 desk-answer-restart_lighter = Reanudar un 20 % más ligero
@@ -189,7 +189,7 @@ desk-answer-keep_resting = Mantener en espera
 desk-answer-note = Unas palabras para ella (opcional)
 desk-answered = Respuesta anotada. Le llega con el próximo archivo de plan.
 desk-red-title = El entrenamiento está parado
-desk-red-text = Se marcó una señal de alarma. Una respuesta aquí no puede levantarla; solo un visto bueno de su matrona o su médica reabre el entrenamiento. Anótalo el día en que lo sepas.
+desk-red-text = Se marcó una señal de alarma. Una respuesta aquí no la anula; solo un visto bueno de su matrona o su médica reabre el entrenamiento. Anótalo el día en que lo sepas.
 desk-red-waits-title = El entrenamiento espera un visto bueno
 desk-red-waits-text = Su cuestionario de salud pide un visto bueno antes de entrenar. Anótalo el día en que lo sepas.
 desk-clear-record = Anotar un visto bueno
@@ -198,7 +198,7 @@ desk-clear-record = Anotar un visto bueno
 
 desk-do = Qué puedes hacer
 desk-do-note = Escribirle
-desk-do-override = Fijar nivel o carga
+desk-do-override = Fijar peldaño o carga
 desk-do-next = Ver su próxima sesión
 desk-note-label = Tus palabras para ella
 desk-note-hint = Le llegan con el próximo archivo de plan.
@@ -206,22 +206,22 @@ desk-note-keep = Guardar la nota
 desk-note-kept = Nota guardada. Le llega con el próximo archivo de plan.
 desk-override-title = Desde dónde empieza
 desk-override-ladder = Escalera
-desk-override-level = Nivel
+desk-override-level = Peldaño
 desk-override-variant = Variante
 desk-override-leave = lo que digan las reglas
 desk-override-level-n = { $step }: { $variant }
 desk-override-load = Carga
 desk-load-leave = lo que digan las reglas
 desk-load-nothing = sin peso en las manos
-desk-load-one = un peso
-desk-load-pair = dos pesos iguales
-desk-load-barbell = barra
-desk-load-value = Peso de cada uno
+desk-load-one = una pesa
+desk-load-pair = dos pesas iguales
+desk-load-barbell = barra de pesas
+desk-load-value = Peso de cada una
 desk-load-bar = Barra vacía
 desk-load-side = Discos a cada lado
 desk-override-note = Por qué (ella lo lee)
 desk-override-note-missing = Escribe unas palabras sobre el porqué: quedan en el registro.
-desk-override-nothing = Elige un nivel, una variante o una carga.
+desk-override-nothing = Elige un peldaño, una variante o una carga.
 desk-override-keep = Fijar
 desk-override-kept = Fijado. Le llega con el próximo archivo de plan.
 desk-next-title = Próxima sesión: { $title }
@@ -243,7 +243,7 @@ desk-plan-unsent = { $count ->
 desk-plan-write = Crear archivo de plan
 desk-plan-elsewhere = Elegir otro lugar
 desk-plan-written = Creado: { $path } ({ $size })
-desk-plan-then = Envíaselo por cualquier mensajería. Ella lo incorpora en su pantalla Enviar.
+desk-plan-then = Envíaselo por cualquier mensajería. Ella lo importa en su pantalla Enviar.
 desk-answers = Lo que escribiste y fijaste
 desk-answers-none = Aún nada.
 desk-sent = ya se envió
@@ -260,3 +260,30 @@ desk-kind-stage_changed = Etapa
 desk-kind-screening = Cuestionario de salud
 desk-kind-impact_checked = Comprobaciones antes del impacto
 desk-kind-other = Entrada
+
+## The coach's own words and pictures
+
+moves-title = Movimientos
+moves-sub = Todas las escaleras, desde el peldaño más fácil. Elige un movimiento para poner tus propias indicaciones o una imagen tuya en lugar de las que trae el programa.
+moves-line = { $own ->
+    [0] { $levels } peldaños
+   *[other] { $levels } peldaños, { $own } con palabras tuyas
+}
+moves-step = Peldaño { $step }
+moves-own = { $picture ->
+    [yes] { $cues ->
+        [0] tu imagen
+       *[other] tus indicaciones y tu imagen
+    }
+   *[no] tus indicaciones
+}
+words-cues = Tus indicaciones
+words-cues-how = Una idea por línea, como la dirías en la sala. Si lo dejas vacío, quedan las indicaciones del programa, que se ven en gris.
+words-cue = Indicación { $nth }
+words-picture = Tu imagen
+words-picture-how = Ocupa el lugar de la figura en sus tarjetas. Se reduce y se vuelve a dibujar, para que el lugar y la hora de una foto no viajen con ella. Pide permiso a quien aparezca.
+words-picture-choose = Elegir una imagen
+words-picture-away = Quitar la imagen
+words-picture-none = Este archivo no es una imagen que se pueda mostrar. Elige un archivo JPEG, PNG o WebP.
+words-when = Tus clientas lo ven a partir del próximo plan que envíes.
+words-keep = Guardar

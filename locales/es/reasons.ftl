@@ -2,12 +2,12 @@
 # A value that is not known comes as 0 ($last_reps) or -1 ($last_reserve).
 
 reason-start-coach = { $load }: la carga que fijó tu entrenadora para empezar.
-reason-start-answer = { $load }: por tu respuesta a “¿Diez repeticiones con qué?”. La primera serie decide.
+reason-start-answer = { $load }: por tu respuesta a “¿Con qué harías diez repeticiones?”. La primera serie decide.
 reason-start-lightest = { $load }: primera vez, así que la más ligera. La primera serie decide.
 reason-start-group = { $load }: pudiste con { $last_load } en “{ $last_variant }”, y esto empieza algo más ligero. La primera serie decide.
 reason-still-finding = { $load } para empezar: hasta ahora cada serie dejó 5 o más en reserva, así que tu carga aún se está buscando.
 reason-unforeseen = { $exposures } veces seguidas el tope del rango dejó mucha reserva, así que se prueba esto: { $load }. La primera serie decide.
-reason-coach-start = Peldaño { $level }: donde tu entrenadora te deja empezar.
+reason-coach-start = Peldaño { $level }: desde donde tu entrenadora te deja empezar.
 reason-coach-set = Fijado por la entrenadora: { $note }
 reason-load-same = { $last_reps ->
     [0] { $load } otra vez.
@@ -111,14 +111,14 @@ reason-clearance-waits = { $of ->
    *[condition] { $condition }: respiración, suelo pélvico y movilidad hasta que la matrona, la médica o el centro de salud haya dado el visto bueno.
 }
 reason-clearance-first = { $condition }: sin entrenar hasta que la matrona, la médica o el centro de salud haya dado el visto bueno.
-reason-clearance-over = Lo que permitió la matrona, la médica o el centro de salud valía hasta el { $day }. Hay que preguntar si sigue valiendo.
+reason-clearance-over = Lo que permitió la matrona, la médica o el centro de salud valía hasta el { $day }. Hay que preguntarles si sigue valiendo.
 reason-plan-rests = El plan está en pausa desde el parto. Sigue cuando clienta y entrenadora hayan dicho que sí.
 reason-plan-rests-loss = El plan está en pausa. Sigue cuando clienta y entrenadora hayan dicho que sí.
-reason-nothing-allowed = Hoy no hay ninguna opción abierta de este movimiento.
+reason-nothing-allowed = Hoy no hay ninguna opción abierta de este ejercicio.
 reason-restart-lighter = Un nuevo comienzo, un { $percent } % más ligero, en la parte baja del rango.
 reason-easier-today = { $symptom }: { $variant } para el resto de hoy.
-reason-ends-today = { $symptom }: este movimiento termina por hoy.
-reason-unloaded-today = El resto de hoy sin carga, acostada o sentada.
+reason-ends-today = { $symptom }: este ejercicio termina por hoy.
+reason-unloaded-today = El resto de hoy sin carga, en posición acostada o sentada.
 reason-lighter-now = La última serie dejó menos reserva de lo previsto: se ofrece una carga más ligera.
 reason-finding-up = La última serie dejó margen: ahora { $load }, para encontrar tu carga.
 reason-she-chose = { $variant }: tu elección para hoy.

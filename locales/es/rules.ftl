@@ -68,22 +68,22 @@ rule-load-unforeseen = Un salto que ninguna respuesta permite prever se gana: co
 } en reserva por encima del objetivo se abre la siguiente carga del material, con un aumento máximo del { $most_of_body_percent } % del peso corporal; la primera serie decide.
 rule-load-finding = Al buscar la carga, cada subida llega como mucho a { $times_lower } veces lo sostenido con piernas y caderas y a { $times_upper } veces con brazos y hombros, o a la siguiente carga del material si es como mucho { $next_times_lower } y { $next_times_upper } veces lo sostenido.
 rule-load-nothing-lighter = Si ninguna carga es lo bastante ligera, se toma la más ligera del material y así se dice.
-rule-level-up = Se sube un nivel tras { $exposures ->
+rule-level-up = Se sube un peldaño tras { $exposures ->
     [one] { $exposures } sesión
    *[other] { $exposures } sesiones seguidas
 } en el tope del rango con { $over_target ->
     [one] { $over_target } repetición
    *[other] { $over_target } repeticiones
-} en reserva por encima del objetivo, al llegar a la marca para subir o a lo más pesado del material; si el siguiente nivel fuera demasiado pesado, hasta { $more_reps ->
+} en reserva por encima del objetivo, al llegar a la marca para subir o a lo más pesado del material; si el siguiente peldaño fuera demasiado pesado, hasta { $more_reps ->
     [one] { $more_reps } repetición
    *[other] { $more_reps } repeticiones
 } más en su lugar.
-rule-level-down = Se baja un nivel cuando ninguna carga del material sirve.
+rule-level-down = Se baja un peldaño cuando ninguna carga del material sirve.
 rule-level-back-up = Volver a subir después de un síntoma pide { $exposures ->
     [one] { $exposures } sesión
    *[other] { $exposures } sesiones
-} sin síntomas, cada una con la mañana siguiente tranquila, y como mucho el { $share_percent } % de la última carga de ese nivel.
-rule-level-start = Una escalera empieza en el nivel que fijó la entrenadora o, si no lo hay, en el más fácil que esté abierto.
+} sin síntomas, cada una con la mañana siguiente tranquila, y como mucho el { $share_percent } % de la última carga de ese peldaño.
+rule-level-start = Una escalera empieza en el peldaño que fijó la entrenadora o, si no lo hay, en el más fácil que esté abierto.
 rule-progress-reps = Cuando la carga no cambia, la serie crece { $step_reps ->
     [one] { $step_reps } repetición
    *[other] { $step_reps } repeticiones
@@ -91,24 +91,24 @@ rule-progress-reps = Cuando la carga no cambia, la serie crece { $step_reps ->
     [one] { $step_seconds } segundo
    *[other] { $step_seconds } segundos
 }.
-rule-symptom-drop = Bajar un peldaño termina la serie y ofrece el nivel inferior, hoy y la próxima vez; una segunda marca en la escalera la termina por ese día.
+rule-symptom-drop = Bajar un peldaño termina la serie y ofrece el peldaño inferior, hoy y la próxima vez; una segunda marca en la escalera la termina por ese día.
 rule-symptom-repeat = Bajar un peldaño por lo mismo en { $sessions ->
     [one] { $sessions } sesión
    *[other] { $sessions } sesiones seguidas
 } cuenta como una espera.
-rule-symptom-lowest = En el nivel más bajo, bajar un peldaño deja la escalera en espera; si la entrenadora permite reanudar, es con el { $share_percent } % de la carga.
+rule-symptom-lowest = En el peldaño más bajo, tener que bajar deja la escalera en espera; si la entrenadora permite reanudar, es con el { $share_percent } % de la carga.
 rule-symptom-pelvic-floor-twice = Con { $marks ->
     [one] { $marks } marca
    *[other] { $marks } marcas
-} del suelo pélvico en una sesión, en cualquier escalera, el resto se hace sin carga, acostada o sentada.
+} del suelo pélvico en una sesión, en cualquier escalera, el resto se hace sin carga, en posición acostada o sentada.
 rule-symptom-hold = Una espera deja en pausa aquello a lo que afecta hasta que responda la entrenadora o una profesional de salud.
 rule-symptom-red = Una señal de alarma detiene todo el entrenamiento hasta que se anote un visto bueno. Depende solo de la señal.
-rule-symptom-amounts = En la escala de diez con la que se comparan las cantidades de un mismo tipo, un poco cuenta { $little }, claramente { $clearly } y mucho { $lot }.
+rule-symptom-amounts = En la escala de diez con la que se comparan las intensidades de un mismo tipo, un poco cuenta { $little }, bastante { $clearly } y mucho { $lot }.
 rule-symptom-left-out = Un dolor sin número cuenta como { $pain }.
 rule-effort-careful = En el embarazo, y en las primeras { $weeks_after } semanas después de un parto o una pérdida, la probabilidad de quedarse corta limita tanto las repeticiones como la carga; en el embarazo, nunca menos de { $pregnant_floor } en reserva.
 rule-stage-undated = Mientras no se sepa la semana de un embarazo, el esfuerzo es el de la semana { $effort_week } y las posiciones son las de la semana { $position_week }.
 rule-stage-same-birth = Un parto o una pérdida que se anota otra vez, como mucho a { $days } días de la primera fecha, es el mismo hecho, corregido.
-rule-position-supine = Desde la semana { $from_week } de embarazo, otra posición sustituye a la de estar acostada boca arriba.
+rule-position-supine = Desde la semana { $from_week } de embarazo, otra posición sustituye a la de estar boca arriba en plano.
 rule-impact-wait = Sin impacto antes de la semana { $from_week } después de un parto.
 rule-impact-checks = { $asked ->
     [1] Después de un parto, el impacto espera hasta que las comprobaciones previas se hayan hecho completas y sin ninguna señal: las que no tienen aterrizaje, para los primeros peldaños; todas, para aterrizar sobre una pierna.
@@ -118,7 +118,7 @@ rule-impact-pregnant = { $from_week ->
     [0] Sin impacto en el embarazo.
    *[other] Sin impacto desde la semana { $from_week } de embarazo.
 }
-rule-clearance-asked = Después de una cesárea o un desgarro grave, el entrenamiento espera un visto bueno; mientras tanto, respiración, suelo pélvico y movilidad. Un visto bueno abre aquello de lo que habla, hasta su último día.
+rule-clearance-asked = Después de una cesárea o un desgarro grave, el entrenamiento espera un visto bueno; mientras tanto, respiración, suelo pélvico y movilidad. Un visto bueno abre aquello para lo que se dio, hasta su último día.
 rule-clearance-birth-unsaid = Si no se ha dicho cómo fue un parto, hasta la semana { $before_week } se consulta antes a su profesional de salud; mientras tanto, respiración, suelo pélvico y movilidad.
 rule-breath-free = Si se ha descartado aguantar la respiración, en reserva queda un mínimo de { $least_reserve ->
     [one] { $least_reserve } repetición
@@ -149,7 +149,7 @@ rule-today-after-illness = De vuelta tras una enfermedad, { $sessions ->
    *[other] { $sets } series
 } de cada ejercicio.
 rule-today-child-near = Con un niño en la habitación no se sostiene nada por encima de la cabeza.
-rule-today-no-kit = Sin su material a mano se toma la opción más parecida que no lo necesite; su lugar se conserva.
+rule-today-no-kit = Sin su material a mano se toma la opción más parecida que no lo necesite; su peldaño se conserva.
 rule-learn-first = Quien nunca ha entrenado con pesas aprende los ejercicios en { $sessions ->
     [one] su primera sesión
    *[other] sus { $sessions } primeras sesiones
@@ -161,7 +161,7 @@ rule-learn-first = Quien nunca ha entrenado con pesas aprende los ejercicios en 
    *[other] { $reserve } repeticiones
 } en reserva, y nada cuenta como fuerza.
 rule-coach-set = Vale lo que fijó la entrenadora, con su nota.
-rule-client-choice = Una opción elegida por ella, en el nivel mostrado o más abajo, vale para la sesión.
+rule-client-choice = Una opción elegida por ella, en el peldaño mostrado o más abajo, vale para la sesión.
 rule-kit-has = Solo se propone lo que permite su material.
 rule-body-only = Sin carga, lo que cambia son las repeticiones o los segundos.
 rule-session-open = Una sesión que quedó abierta se da por terminada a las { $hours } horas: lo registrado se conserva y la siguiente empieza de nuevo.
@@ -172,7 +172,7 @@ rule-session-set-up = Se calcula que una serie dura { $seconds_per_rep } segundo
 rule-watch-weeks = El seguimiento abarca las últimas { $weeks } semanas.
 rule-watch-load = La carga de la sesión es su esfuerzo por los minutos; la monotonía es la media de los días de una semana dividida por su dispersión, y la tensión es la carga de la semana por la monotonía.
 rule-watch-minutes = Los minutos estimados a partir de las horas de las entradas cuentan hasta { $cap } por sesión.
-rule-watch-desk = La Mesa avisa de { $silent_days } días sin registro, de { $silent_after_symptom_days } después de un síntoma y de { $unanswered_days } sin respuesta sobre el día siguiente; de los síntomas y las etapas de los últimos { $recent_days } días, y de las palabras y las respuestas de antes de empezar de los últimos { $week_days }; de una fecha prevista de parto en los próximos { $near_due_days } días; de que en el { $over_share_percent } % de las sesiones una serie quedara por debajo de su mínimo, de que una serie fuera un { $jump_share_percent } % más pesada que lo mostrado, y de { $skipped } series omitidas por decisión propia.
+rule-watch-desk = El panel avisa de { $silent_days } días sin registro, de { $silent_after_symptom_days } después de un síntoma y de { $unanswered_days } sin respuesta sobre el día siguiente; de los síntomas y las etapas de los últimos { $recent_days } días, y de las palabras y las respuestas previas a la sesión de los últimos { $week_days }; de una fecha prevista de parto en los próximos { $near_due_days } días; de que en el { $over_share_percent } % de las sesiones una serie quedara por debajo de su mínimo, de que una serie fuera un { $jump_share_percent } % más pesada que lo mostrado, y de { $skipped } series omitidas por decisión propia.
 rule-watch-hard-set = Una serie es dura si deja en reserva como mucho { $over_target ->
     [one] { $over_target } repetición
    *[other] { $over_target } repeticiones
@@ -187,11 +187,11 @@ rule-fresh-start = La primera vez en una escalera después de un parto o una pé
 
 ## Effort by stage
 
-rule-effort-pregnant-early = Embarazada, desde la semana { $from_week } y antes de la { $before_week }: objetivo de { $least_target ->
+rule-effort-pregnant-early = En el embarazo, desde la semana { $from_week } y antes de la { $before_week }: objetivo de { $least_target ->
     [one] { $least_target } repetición
    *[other] { $least_target } repeticiones
 } o más en reserva, { $trained_target } con experiencia en pesas; el mínimo es { $least_floor }.
-rule-effort-pregnant-late = Embarazada, desde la semana { $from_week }: objetivo de { $least_target ->
+rule-effort-pregnant-late = En el embarazo, desde la semana { $from_week }: objetivo de { $least_target ->
     [one] { $least_target } repetición
    *[other] { $least_target } repeticiones
 } o más en reserva, { $trained_target } con experiencia en pesas; el mínimo es { $least_floor }.
@@ -233,7 +233,7 @@ rule-effort-after-loss-6 = Después de una pérdida, desde la semana { $from_wee
     [one] { $least_target } repetición
    *[other] { $least_target } repeticiones
 } o más en reserva, { $trained_target } con experiencia en pesas; el mínimo es { $least_floor }.
-rule-effort-plain = Ni embarazada ni después de un parto (desde la semana { $from_week }): objetivo de { $least_target ->
+rule-effort-plain = Sin embarazo ni parto reciente (desde la semana { $from_week }): objetivo de { $least_target ->
     [one] { $least_target } repetición
    *[other] { $least_target } repeticiones
 } o más en reserva, { $trained_target } con experiencia en pesas; el mínimo es { $least_floor }.
@@ -302,7 +302,7 @@ rule-condition-blood-thinner = Se consulta antes a su profesional de salud; mien
 ## The pages of the pack
 
 rulebook-symptoms-title = Qué hace un síntoma
-rulebook-symptoms-intro = Hecho a partir del paquete de reglas con `newel rules --table`; no se edita aquí. No es consejo médico y ninguna profesional de salud lo ha firmado. Vale la clase más estricta: **alarma** detiene todo el entrenamiento hasta que se anote un visto bueno, **en espera** deja en pausa aquello a lo que afecta hasta que responda la entrenadora o una profesional de salud, **bajar un peldaño** baja un nivel, **indicación** cambia la respiración, el recorrido o la posición, **nota** se anota y se muestra. Un número o una cantidad solo puede hacer más estricta una clase. Una entrenadora puede hacer más estricta cualquier clase para una clienta; suavizarla pide una nota; una señal de alarma sigue siendo de alarma.
+rulebook-symptoms-intro = Hecho a partir del paquete de reglas con `newel rules --table`; no se edita aquí. No es consejo médico y ninguna profesional de salud lo ha firmado. Vale la clase más estricta: **alarma** detiene todo el entrenamiento hasta que se anote un visto bueno, **en espera** deja en pausa aquello a lo que afecta hasta que responda la entrenadora o una profesional de salud, **bajar un peldaño** pasa al peldaño inferior, **indicación** cambia la respiración, el recorrido o la posición, **nota** se anota y se muestra. Un número o una intensidad solo puede hacer más estricta una clase. Una entrenadora puede hacer más estricta cualquier clase para una clienta; suavizarla pide una nota; una señal de alarma sigue siendo de alarma.
 rulebook-symptoms-head = | señal | término técnico | cuándo se pregunta | clase | según el dolor | otra vez en la sesión | sigue a la mañana siguiente | qué deja en espera | ayuda | además | fuente |
 rulebook-rules-title = Las reglas y sus números
 rulebook-rules-intro = Hecho a partir del paquete de reglas con `newel rules --table rules`; no se edita aquí. Una marca dice cuánto se puede confiar en una fuente: [o] leída en el original, [s] de segunda mano, [m] de memoria, [d] derivada. Lo que una entrenadora puede fijar para una clienta está en la tercera columna, con el sentido más estricto y los límites; todo lo demás es fijo.
@@ -340,7 +340,7 @@ rulebook-class-hold = en espera
 rulebook-class-red = **alarma**
 rulebook-band = { $class } desde { $from }
 rulebook-scope-ladder = su escalera
-rulebook-scope-lower_body = cadera y piernas, e impacto
+rulebook-scope-lower_body = caderas y piernas, e impacto
 rulebook-scope-all = todo el entrenamiento
 rulebook-urgency-emergency = número de emergencias ahora mismo
 rulebook-urgency-call = llamar ahora mismo a la matrona, la médica o el centro de salud

@@ -8,7 +8,7 @@ you-show = Qué dejar fuera, preguntas de salud y lo que dijo la matrona o la m�
 ## Stage
 
 stage-now = Ahora
-stage-none = La etapa aún no está anotada. De ella depende lo que está abierto.
+stage-none = Aún no está anotada la etapa. De ella depende lo que está abierto.
 stage-due = Fecha prevista de parto: { $day }, { $by ->
     [clinician] dada por { $who }
     [transfer] calculada desde la transferencia
@@ -43,8 +43,8 @@ stage-date-ovulation = Día de la ovulación
 stage-date-insemination = Día de la inseminación
 stage-date-postpartum = Día del parto
 stage-date-after_loss = El día
-stage-told-who = Quién la dio (puede quedar vacío)
-stage-told-on = Qué día la dio (puede quedar vacío)
+stage-told-who = Quién la dio (opcional)
+stage-told-on = Qué día la dio (opcional)
 stage-embryo = El embrión tenía
 stage-embryo-day3 = tres días
 stage-embryo-day5 = cinco días
@@ -56,9 +56,9 @@ stage-mode-unsaid = Mejor no decirlo
 stage-tear = ¿Hubo un desgarro grave (de tercer o cuarto grado)?
 stage-tear-no = No
 stage-tear-yes = Sí
-stage-tear-unsaid = No es seguro, o mejor no decirlo
-stage-birth-then = Desde ahora el plan está en pausa, todo el tiempo que haga falta. Se retoma cuando se sienta que es el momento y la entrenadora haya dicho que sí.
-stage-loss-then = Lo sentimos. Desde ahora el plan está en pausa, y no habrá preguntas. Queda aquí para cuando se sienta que es el momento, y entonces responde la entrenadora.
+stage-tear-unsaid = No se sabe con certeza, o mejor no decirlo
+stage-birth-then = Desde ahora el plan está en pausa, todo el tiempo que haga falta. Se retoma cuando parezca buen momento y la entrenadora haya dicho que sí.
+stage-loss-then = Lo sentimos. Desde ahora el plan está en pausa, y no habrá preguntas. Queda aquí para cuando parezca buen momento; entonces responde la entrenadora.
 stage-unsaid-then = Si no se indica, se toma con cautela: primero se pregunta a la matrona o a la médica.
 stage-date-missing = Hace falta el día, tan exacto como se pueda decir.
 stage-other = Elegir de nuevo
@@ -72,22 +72,22 @@ rest-title-loss = El plan está en pausa
 rest-birth = Desde el parto del { $day }. No hay prisa.
 rest-loss = No hay prisa, y aquí no hay nada que hacer.
 rest-loss-care = Si se te hace difícil, habla con tu matrona, tu médica o alguien cercano.
-rest-birth-care = Llama ahora mismo a tu matrona, médica o centro de salud ante cualquiera de estas señales: una compresa o toalla empapada en una hora, fiebre, dolor de cabeza fuerte, cambios en la vista, dolor o hinchazón en una sola pierna, una herida que se abre o supura.
-rest-client-yes-own = Has dicho que estás lista.
+rest-birth-care = Llama ahora mismo a tu matrona, médica o centro de salud ante cualquiera de estas señales: una compresa o toalla higiénica empapada en una hora, fiebre, dolor de cabeza fuerte, cambios en la vista, dolor o hinchazón en una sola pierna, una herida que se abre o supura.
+rest-client-yes-own = Has dicho que puedes seguir.
 rest-emergency = Llama ahora mismo a tu número de emergencias ante cualquiera de estas señales: dolor en el pecho, falta de aire, una convulsión, un sangrado que no disminuye, pensamientos de hacerte daño o hacer daño a otras personas.
-rest-loss-call = Llama ahora mismo a tu matrona, médica o centro de salud ante cualquiera de estas señales: una compresa o toalla empapada en una hora, fiebre, dolor fuerte o que va a más, flujo con mal olor.
-rest-loss-ask = Antes de seguir, pregunta a tu matrona o médica cuándo puede hacerlo tu cuerpo.
+rest-loss-call = Llama ahora mismo a tu matrona, médica o centro de salud ante cualquiera de estas señales: una compresa o toalla higiénica empapada en una hora, fiebre, dolor fuerte o que va a más, flujo con mal olor.
+rest-loss-ask = Antes de seguir, pregunta a tu matrona o médica desde cuándo puede hacerlo tu cuerpo.
 rest-ready-loss-note = Pregunta si su matrona o médica ha dado el visto bueno.
-rest-ready = Estoy lista para seguir
+rest-ready = Siento que puedo seguir
 rest-tell = Avisa a tu entrenadora: envía el registro
 rest-ready-coach = Puede seguir
-rest-ready-note = Unas palabras para ella (puede quedar vacío)
-rest-client-yes = La clienta está lista.
-rest-client-not = Ella aún no ha dicho que está lista.
+rest-ready-note = Unas palabras para ella (opcional)
+rest-client-yes = La clienta ha dicho que puede seguir.
+rest-client-not = Ella aún no ha dicho que pueda seguir.
 rest-coach-yes = La entrenadora ha dicho que sí.
 rest-coach-not = Tu entrenadora aún no ha respondido. La respuesta llega con el próximo archivo de plan.
 rest-coach-not-own = Falta que tú digas que sí.
-rest-taken-up = Dicho. Cuenta cuando lo hayan dicho las dos.
+rest-taken-up = Anotado. Cuenta cuando lo hayan dicho las dos partes.
 
 ## What waits for a clearance
 
@@ -107,17 +107,17 @@ clear-record = Anotar un visto bueno
 clear-own = Tengo un visto bueno
 clear-title = Lo que ha dicho la matrona o la médica (visto bueno)
 clear-who = Quién lo dio
-clear-who-hint = Nombre o función: matrona, médica, fisioterapeuta
+clear-who-hint = Nombre o función: matrona, partera, médica, fisioterapeuta
 clear-on = Día en que se dijo
 clear-said = Qué se dijo
 clear-speaks-of = Para qué es el visto bueno
 clear-speaks-hint = Marcar solo lo que se nombró. Lo demás sigue esperando.
-clear-until = Vale hasta (vacío si no se dio un final)
+clear-until = Vale hasta (vacío si no se dijo hasta cuándo)
 clear-keep = Guardar esto
 clear-fill = Falta completar esto.
-clear-over = Este final ya ha pasado: con él no se abre nada.
+clear-over = Esa fecha de fin ya ha pasado: así no se abre nada.
 clear-missing = Hacen falta quién, cuándo, qué se dijo y para qué es.
-clear-ahead = El día está en el futuro, o el final es anterior a él.
+clear-ahead = El día está en el futuro, o la fecha de fin es anterior a él.
 clear-kept = Visto bueno anotado.
 clearances-title = Vistos buenos
 clearances-none = Ninguno anotado.
@@ -151,7 +151,10 @@ impact-count = { $count } { $of ->
        *[other] minutos
     }
     [seconds] segundos
-   *[reps] veces
+   *[reps] { $count ->
+        [one] vez
+       *[other] veces
+    }
 }{ $side ->
     [yes] , por lado
    *[no] { "" }
@@ -159,7 +162,7 @@ impact-count = { $count } { $of ->
 impact-outcome-clear = Fue bien
 impact-outcome-not_yet = Todavía no
 impact-outcome-sign = Una señal
-impact-note = Unas palabras sobre ello (puede quedar vacío)
+impact-note = Unas palabras sobre ello (opcional)
 impact-keep = Guardarlo
 impact-nothing = Aún no se ha completado nada.
 impact-kept = Anotado.
@@ -211,12 +214,12 @@ screen-group-health = Salud
 screen-group-medicine = Medicamentos
 screen-none-of = Nada de esto
 screen-usual = Síntomas habituales
-screen-usual-hint = Lo que hay casi todos los días, y cuánto. Con esa cantidad se mantiene el peldaño; por encima, un peldaño menos.
-screen-before = Experiencia con pesos
+screen-usual-hint = Lo que hay casi todos los días, y con qué intensidad. Con esa intensidad se mantiene el peldaño; por encima, un peldaño menos.
+screen-before = Experiencia con pesas
 screen-before-yes = Con experiencia
-screen-before-no = Nueva con los pesos, o hace mucho tiempo
-screen-before-never = Ninguna hasta ahora: primero los movimientos
-screen-note = Qué más hay que saber (puede quedar vacío)
+screen-before-no = Poca, o hace mucho tiempo
+screen-before-never = Ninguna hasta ahora: primero se aprenden los ejercicios
+screen-note = Qué más hay que saber (opcional)
 screen-keep = Guardarlo
 screen-asks-provider = primero se pregunta a la matrona o a la médica
 screen-asks-clearance = sin entrenar hasta un visto bueno
@@ -230,9 +233,9 @@ screen-side-what = Se guardan las dos respuestas, y vale la más prudente.
 screen-over = Hablado con ella: lo suyo del { $day } ya no cuenta
 screen-over-note = Qué se dijo (necesario)
 screen-over-missing = Hace falta una nota para dejar a un lado lo que ella dijo.
-screen-trained = Con experiencia en pesos
-screen-new = Nueva con los pesos
-screen-never-trained = Ninguna experiencia con pesos
+screen-trained = Con experiencia en pesas
+screen-new = Poca experiencia con pesas
+screen-never-trained = Sin ninguna experiencia con pesas
 
 ## Rules for one client
 
@@ -290,7 +293,7 @@ rules-number-asked = se piden: 1, o 0 si no
 rules-number-least_reserve = mínimo en reserva
 rules-number-sets = series
 rules-number-reserve = en reserva
-rules-number-least_target = repeticiones en reserva, nueva con los pesos
+rules-number-least_target = repeticiones en reserva, con poca experiencia
 rules-number-trained_target = repeticiones en reserva, con experiencia
 rules-number-least_floor = nunca menos de
 rules-number-most_sets = series como máximo

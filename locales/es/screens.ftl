@@ -3,17 +3,17 @@
 ## Start
 
 start-lead = Newel guía tu entrenamiento de fuerza en el embarazo y después del parto, serie a serie y sin conexión, y prepara la próxima sesión según cómo fue la última.
-start-not-medical = Newel no es un dispositivo médico y no diagnostica. Van primero lo que diga tu matrona o tu médica y las recomendaciones del lugar donde vives.
+start-not-medical = Newel no es un dispositivo médico y no diagnostica. Lo primero es lo que diga tu matrona (o partera) o tu médica, y las recomendaciones del lugar donde vives.
 start-who = ¿Quién eres?
-start-role-client = Yo entreno
+start-role-client = Entreno para mí
 start-role-client-hint = Sesiones tarjeta a tarjeta, en este dispositivo
-start-role-coach = Soy entrenadora
+start-role-coach = Entreno a otras personas
 start-role-coach-hint = Clientas, sus registros, sus planes
 start-name = Tu nombre
-start-name-hint = Como deba leerlo tu entrenadora. Se queda en este dispositivo y en los archivos que crees.
+start-name-hint = Tal como lo leerá tu entrenadora. Se queda en este dispositivo y en los archivos que generes.
 start-name-missing = Escribe primero un nombre.
 start-go-client = Empezar
-start-go-coach = Abrir la Mesa
+start-go-coach = Abrir el panel
 start-or-plan = De tu entrenadora
 start-plan = Tengo un archivo de plan de mi entrenadora
 start-plan-hint = Trae tu nombre y tu primera sesión.
@@ -26,11 +26,11 @@ start-profile-client = entrena
 start-profile-coach = es entrenadora
 start-profile-demo = persona inventada
 start-opening = Abriendo
-demo-about-coach = Siete clientas y una Mesa por repasar
+demo-about-coach = Siete clientas y un panel por repasar
 demo-about-amara = 31 semanas de embarazo, ya entrenaba; falta una respuesta sobre ayer
 demo-about-noemi = 11 semanas tras una cesárea, pesadez en la zancada fija
-demo-about-josie = 24 semanas de embarazo, nueva con las pesas; dolor de cintura pélvica; bandas elásticas y un par en lb
-demo-about-freya = Siete meses después de un parto, mucho material, lista para más
+demo-about-josie = 24 semanas de embarazo, empieza con las pesas; dolor de cintura pélvica; bandas elásticas y un par de pesas en lb
+demo-about-freya = Siete meses después de un parto, mucho material, puede avanzar
 demo-about-lucia = Dolor de muñeca, una banda elástica, doce días sin noticias
 demo-about-hana = 40 semanas después de un parto, prolapso conocido, entrena como de costumbre
 demo-about-selin = 34 semanas de embarazo; esta semana una señal paró el entrenamiento
@@ -47,7 +47,7 @@ numbers-kept = Números guardados.
 ## Path
 
 path-title = Camino
-path-sub = Dónde estás y cómo has llegado hasta aquí
+path-sub = En qué punto estás y cómo has llegado hasta aquí
 path-empty = Aún no hay nada aquí. Tus escaleras llegan con el plan; tu registro, con la primera sesión.
 path-ladders = Tus escaleras
 path-level-of = Peldaño { $step } de { $of }
@@ -57,14 +57,20 @@ path-trend = Evolución de la fuerza
 path-not-started = Aún sin entrenar
 path-afresh = Empieza de nuevo
 path-on-hold-step = Esta escalera está en espera
-next-top = El peldaño más alto que está abierto ahora. La carga y las repeticiones aún pueden crecer.
-next-rests = Sigue cuando la entrenadora haya contestado.
-next-back = De vuelta al peldaño { $step } tras { $of } sesiones sin { $symptom } y con la mañana siguiente tranquila; de momento, { $done }.
-next-earn = Lo siguiente: { $to }, tras { $of } sesiones seguidas con { $by ->
+next-top = El peldaño más alto que está abierto ahora. Aún pueden subir la carga y las repeticiones.
+next-rests = Sigue cuando la entrenadora haya respondido.
+next-back = De vuelta al peldaño { $step } tras { $of ->
+    [one] { $of } sesión
+   *[other] { $of } sesiones
+} sin “{ $symptom }” y con la mañana siguiente tranquila; de momento, { $done }.
+next-earn = Lo siguiente: { $to }, tras { $of ->
+    [one] { $of } sesión
+   *[other] { $of } sesiones seguidas
+} con { $by ->
     [seconds] { $count } segundos
    *[reps] { $count } repeticiones y { $reserve } o más en reserva
 }{ $mark ->
-    [load] , con { $kg } kg o tu mayor carga
+    [load] , a { $kg } kg o con tu mayor carga
    *[none] { "" }
 }; de momento, { $done }.
 weeks-title = Tus semanas
@@ -72,7 +78,7 @@ weeks-now = Últimos siete días: { $minutes } minutos en { $sessions ->
     [one] una sesión
    *[other] { $sessions } sesiones
 }.
-weeks-guideline = La recomendación para tu etapa habla de { $minutes } minutos de toda actividad; caminar y lo demás no se cuenta aquí.
+weeks-guideline = La recomendación para tu etapa es de { $minutes } minutos sumando toda la actividad; caminar y lo demás no se cuenta aquí.
 weeks-week = Desde
 weeks-minutes = Minutos
 weeks-sets = Series
@@ -81,7 +87,7 @@ weeks-effort = Esfuerzo
 weeks-effort-as-meant = según lo previsto
 weeks-effort-easier = { $by } más fácil
 weeks-effort-harder = { $by } más duro
-weeks-source = Marca en las barras: { $source }
+weeks-source = Marca de las barras: { $source }
 path-find = Buscar una sesión
 path-find-none = No hay ninguna sesión así.
 path-or-variant = o { $variant }
@@ -95,7 +101,7 @@ path-log-more = Mostrar { $count ->
 ## Strength over time
 
 trend-title = Fuerza: { $name }
-trend-what = Estimación de lo que podrías mover una sola vez (repetición máxima, incluida la parte de tu cuerpo) y el intervalo en el que cae 8 de cada 10 veces.
+trend-what = Estimación de lo que podrías mover una sola vez (repetición máxima, con la parte que pone tu propio cuerpo) y el intervalo en el que cae 8 de cada 10 veces.
 trend-what-her = Repetición máxima (1RM) en kg de carga efectiva, con su intervalo del 80 %.
 trend-summary = { $kg } kg el { $day } (entre { $low } y { $high }), desde { $first } kg el { $since }.
 trend-summary-one = { $kg } kg el { $day } (entre { $low } y { $high }). Un solo día hasta ahora.
@@ -123,7 +129,7 @@ past-left-both = { $meant } / { $said }
 past-left-meant = { $meant } en reserva
 past-left-unsaid = sin decir
 past-set = serie
-past-stopped = parada por una marca
+past-stopped = cortada por una marca
 past-corrected = { $text } (corregido)
 past-not-planned = no previsto
 past-instead = en lugar de { $variant }
@@ -158,32 +164,32 @@ past-of-side = { $side } { $counts }
 
 kit-title = Material
 kit-sub = Con qué puedes entrenar. Solo se proponen cargas que de verdad puedes montar.
-kit-unknown = Aún sin rellenar. Hasta entonces no se propone nada que necesite pesos.
-kit-weights = Mancuernas y otros pesos
-kit-weights-hint = Toca una vez si tienes uno, dos si tienes un par y otra vez si no tienes ninguno.
-kit-unit = Los pesos están marcados en
+kit-unknown = Aún sin rellenar. Hasta entonces no se propone nada que necesite pesas.
+kit-weights = Mancuernas y otras pesas
+kit-weights-hint = Toca una vez si tienes una, dos si tienes un par y otra vez si no tienes ninguna.
+kit-unit = Las pesas están marcadas en
 kit-sets = Añadir un juego de una vez
 kit-set-light-pairs-kg = Pares: 1, 2, 3, 5 kg
 kit-set-even-pairs-kg = Pares: 2, 4, 6, 8, 10 kg
-kit-set-singles-kg = Sueltos: 8, 12, 16 kg
+kit-set-singles-kg = Sueltas: 8, 12, 16 kg
 kit-set-light-pairs-lb = Pares: 3, 5, 8 lb
 kit-set-even-pairs-lb = Pares: 5, 10, 15, 20, 25 lb
-kit-set-singles-lb = Sueltos: 18, 26, 35 lb
-kit-count-none = ninguno
-kit-count-one = uno
+kit-set-singles-lb = Sueltas: 18, 26, 35 lb
+kit-count-none = ninguna
+kit-count-one = una
 kit-count-pair = par
-kit-other = Otro peso
+kit-other = Otra pesa
 kit-other-value = Peso, tal como está marcado
-kit-add-one = Añadir uno
+kit-add-one = Añadir una
 kit-add-pair = Añadir un par
-kit-add-none = Un peso es un número mayor que 0, hasta 500.
+kit-add-none = El peso es un número mayor que 0, hasta 500.
 kit-owned = { $count ->
-    [0] Aún sin pesos
-    [one] Un peso
-   *[other] { $count } pesos
+    [0] Aún sin pesas
+    [one] Una pesa
+   *[other] { $count } pesas
 }
-kit-bar = Barra y discos
-kit-bar-have = Tengo una barra
+kit-bar = Barra de pesas y discos
+kit-bar-have = Tengo una barra de pesas
 kit-bar-weight = La barra vacía pesa
 kit-plates = Pares de discos
 kit-plates-hint = Un disco a cada lado. Añade cada par que tengas.
@@ -191,7 +197,7 @@ kit-plate-add = Añadir un par de { $weight }
 kit-plate-other = Otro disco
 kit-plates-none = Aún sin discos
 kit-bands = Bandas elásticas largas
-kit-bands-hint = Elige según lo dura que se sienta. Los colores cambian de significado con cada fabricante.
+kit-bands-hint = Elige según lo dura que la notes. Los colores significan otra cosa con cada fabricante.
 kit-band-add = Añadir: { $name }
 kit-band-name = Cómo la llamas
 kit-band-force = { $kg100 } kg al doble de su largo, { $kg200 } kg al triple
@@ -202,24 +208,24 @@ kit-band-at200 = Al triple, kg
 kit-band-use = Usar estas lecturas
 kit-band-wrong = La segunda lectura no puede ser menor que la primera; ambas, mayores que 0 y hasta 150 kg.
 kit-bands-none = Aún sin bandas elásticas
-kit-gains = Qué abriría más
+kit-gains = Qué te abriría más opciones
 kit-gains-hint = Peldaños de tu plan a los que solo les falta una pieza. Nada de esto es necesario.
 kit-gain = { $count ->
     [one] un peldaño más
    *[other] { $count } peldaños más
 }
 kit-gain-where = { $ladder } { $steps }
-kit-piece-one_weight = Un peso
-kit-piece-pair_of_weights = Un par de pesos
+kit-piece-one_weight = Una pesa
+kit-piece-pair_of_weights = Un par de pesas
 kit-piece-long_band = Una banda elástica larga
-kit-piece-barbell = Una barra
+kit-piece-barbell = Una barra de pesas
 kit-piece-thing-bench = Un banco
 kit-piece-thing-pull_up_bar = Una barra de dominadas
 kit-piece-thing-step = Un escalón
-kit-piece-thing-straps = Correas
+kit-piece-thing-straps = Cintas de suspensión
 kit-piece-thing-loop_band = Una minibanda
 kit-things = Otras cosas
-kit-things-hint = Se da por hecho que hay una pared, suelo libre, una encimera y una silla firme.
+kit-things-hint = Se da por hecho que hay una pared, suelo libre, una encimera o mesada y una silla firme.
 kit-save = Guardar el material
 kit-saved = Material guardado. La próxima propuesta ya lo usa.
 kit-unsaved = Aún sin guardar
@@ -261,10 +267,10 @@ send-plan-in-hint = { $programme ->
     [none] Aún no hay plan. Elige el archivo que te envió tu entrenadora.
    *[other] Tienes “{ $programme }”. Un plan más nuevo lo sustituye; tu registro se queda.
 }
-send-plan-choose = Incorporar un archivo de plan
+send-plan-choose = Importar un archivo de plan
 send-logs-in = Registros de tus clientas
-send-logs-in-hint = Elige un archivo o varios. Incorporar un archivo dos veces no cambia nada.
-send-logs-choose = Incorporar archivos de registro
+send-logs-in-hint = Elige un archivo o varios. Importar un archivo dos veces no cambia nada.
+send-logs-choose = Importar archivos de registro
 send-drop = o suéltalos aquí
 send-taking = Leyendo
 send-plans = Planes para tus clientas
@@ -278,7 +284,7 @@ size-MB = { $value } MB
 
 ## What became of the files
 
-report-title = Incorporado
+report-title = Importado
 report-totals = { $files ->
     [one] Un archivo
    *[other] { $files } archivos
@@ -298,7 +304,7 @@ report-totals = { $files ->
 report-new = Nuevo
 report-known = Ya conocido
 report-gap = Hueco
-report-partly = Incorporado en parte
+report-partly = Importado en parte
 report-refused = Rechazado
 report-person = de { $name }
 report-kind-log = registro
@@ -350,7 +356,7 @@ roster-name = Nombre
 roster-name-missing = Hace falta un nombre.
 roster-stage = Etapa
 roster-baseline-kind = Síntoma
-roster-baseline-amount = Cantidad habitual
+roster-baseline-amount = Intensidad habitual
 roster-baseline-add = Añadir
 roster-save = Guardar
 roster-saved = Guardado. Le llega con el próximo archivo de plan.
@@ -362,13 +368,13 @@ roster-restrict-what = Qué se descarta
 roster-restrict-position = una posición
 roster-restrict-caution = un tipo de esfuerzo
 roster-restrict-variant = una variante
-roster-restrict-level_above = los niveles por encima de uno
+roster-restrict-level_above = los peldaños por encima de uno dado
 roster-restrict-all_load = todo lo que lleve carga
 roster-restrict-load_above = más de cierto peso
 roster-restrict-reserve_below = las series duras
 roster-restrict-breath_holding = aguantar la respiración
 roster-restrict-most = Lo máximo que puede sostener
-roster-restrict-least = Lo mínimo que deja en reserva
+roster-restrict-least = El mínimo de repeticiones en reserva
 roster-restrict-any-ladder = en todas las escaleras
 roster-restrict-which = Cuál
 roster-restrict-ladder = Escalera
@@ -399,7 +405,7 @@ position-prone = boca abajo
 position-hanging = colgada
 caution-one_sided = carga en un solo lado
 caution-wrist = peso sobre las muñecas dobladas
-caution-midline = esfuerzo en la línea media
+caution-midline = esfuerzo en la línea media del vientre
 caution-overhead = trabajo por encima de la cabeza
 caution-impact = impacto
 caution-pelvic_hold = contraer el suelo pélvico
@@ -419,7 +425,7 @@ planbook-programme-line = { $sessions ->
    *[other] { $sessions } sesiones
 }, { $week } por semana
 planbook-revision = revisión { $revision }
-planbook-form-straight_sets = Series tradicionales
+planbook-form-straight_sets = Series simples
 planbook-form-superset = Superserie
 planbook-form-tri_set = Triserie
 planbook-form-giant_set = Serie gigante
@@ -448,4 +454,4 @@ language-label = Idioma
 
 ## A day that is not filled in
 
-date-none = aún sin día
+date-none = aún sin fecha

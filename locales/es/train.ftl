@@ -9,17 +9,30 @@ figure-out = suelta aire
 ## Before a session
 
 no-plan-title = Aún no hay plan
-no-plan-what = Tu entrenadora te da un archivo de plan. Incorpóralo y aquí tendrás tu primera sesión.
-no-plan-take-in = Incorporar un plan
+no-plan-what = Tu entrenadora te da un archivo de plan. Impórtalo y aquí tendrás tu primera sesión.
+no-plan-step-1 = Tu entrenadora escribe un plan para ti y te lo manda como archivo, por el medio que prefieran.
+no-plan-step-2 = Importas el archivo aquí. Es lo único que hace falta; a partir de ahí no se usa la red.
+no-plan-step-3 = Tu primera sesión aparece en esta tarjeta, un ejercicio cada vez.
+no-plan-take-in = Importar un plan
 ready-number = Sesión { $number } de { $of }
 ready-minutes = unos { $minutes } minutos
+ready-week = Semana { $week } de { $weeks }
+ready-left-open = Quedó a medias: { $day }. { $sets ->
+    [one] Se guardó 1 serie.
+   *[other] Se guardaron { $sets } series.
+} Hoy sigue la próxima sesión.
+ready-trained-today = Hoy ya has entrenado. La mayoría de los cuerpos necesita un día entre medias; sigue solo si el tuyo se siente descansado.
+ready-over = { $programme }: { $weeks ->
+    [one] su semana está entrenada.
+   *[other] sus { $weeks } semanas están entrenadas.
+} Envía tu registro a tu entrenadora y pregúntale qué sigue. Mientras tanto, el programa da otra vuelta.
 ready-last = Última sesión: { $day }
 ready-kit-unknown = Tu material aún no está anotado, así que las cargas son solo aproximadas.
 ready-to-kit = Anotar mi material
 ready-about-unknown = Aún no está anotado cómo estás: etapa, salud, qué dejar fuera. Unos toques, una sola vez.
 ready-to-about = Anotarlo
 ready-resting = Hoy en pausa: { $what }
-ready-begin = Siguiente: antes de empezar
+ready-begin = Ir a las preguntas
 block-line = { $form }, { $rounds ->
     [one] 1 ronda
    *[other] { $rounds } rondas
@@ -41,17 +54,17 @@ next-day-why = Sin respuesta, cuenta como no tranquila.
 readiness-ask = ¿Cómo estás hoy?
 readiness-usual = Como siempre
     .hint = nada especial
-readiness-tired = Cansada
+readiness-tired = Con cansancio
     .hint = poco sueño, pocas fuerzas
 readiness-unwell = Me siento mal
-    .hint = resfriado, malestar; la fiebre, más abajo
+    .hint = resfriado, malestar; la fiebre se anota más abajo
 today-ask = ¿Algo que contar de hoy?
 today-after_illness = Vuelvo tras una enfermedad
     .hint = Tras una enfermedad: solo cuando ya hayas pasado un día sin fiebre. Dos sesiones suaves.
 today-no_kit = No tengo aquí mi material
-    .hint = Sin tu material: opciones que no lo necesitan. Tu lugar se conserva.
+    .hint = Sin tu material: opciones que no lo necesitan. Tu peldaño se conserva.
 today-child_near = Hay un niño en la habitación
-    .hint = Con un niño en la habitación: no se sostiene nada por encima de la cabeza. Deja los pesos fuera de su alcance.
+    .hint = Con un niño en la habitación: no se sostiene nada por encima de la cabeza. Deja las pesas fuera de su alcance.
 today-pessary_in = Con el pesario puesto
 today-pessary_out = Sin el pesario
 today-period = Tengo la regla
@@ -67,7 +80,7 @@ caution = Newel no es un dispositivo médico: la última palabra la tiene tu mat
 
 ## Forms of a block
 
-form-straight_sets = Series seguidas
+form-straight_sets = Series simples
     .how = Un ejercicio, con un descanso después de cada serie.
 form-superset = Superserie
     .how = Dos ejercicios seguidos y luego un descanso.
@@ -75,7 +88,7 @@ form-tri_set = Triserie
     .how = Tres ejercicios, uno tras otro, y luego un descanso.
 form-giant_set = Serie gigante
     .how = Cuatro ejercicios o más, uno tras otro, y luego un descanso.
-form-finisher = Cierre
+form-finisher = Bloque final
     .how = Para terminar, a tu ritmo.
 block-sub = { $rounds ->
     [one] 1 ronda
@@ -113,6 +126,7 @@ reserve-how-aim = Un toque registra la serie. Hoy el objetivo es { $aim ->
 }.
 aim = meta
 reserve-tap = en reserva
+set-unlogged = Esta serie aún no está anotada. Espera aquí tal como la pusiste: toca otra vez.
 set-done = Hecho
 logged-said = Registrado: { $dose } { $reserve }
 feel = Algo no va bien
@@ -123,11 +137,11 @@ then = Después
 lighter-offer = La última dejó poca reserva. Si quieres, hay otra carga: { $load }.
 lighter-take = Elegir { $load }
 cue-change = Esta vez cambia algo: suelta el aire antes, acorta el recorrido o ajusta la posición.
-ten-reps-why = Primera vez aquí. Di qué podrías levantar diez veces, o encuéntralo serie a serie.
-ten-reps = ¿Diez repeticiones con qué?
+ten-reps-why = Primera vez aquí. Di qué podrías levantar diez veces, o búscalo serie a serie.
+ten-reps = ¿Con qué harías diez repeticiones?
 ten-reps-how = La carga que podrías levantar diez veces y con la que aún te quedaría un poco de reserva. Si tienes dudas, elige la más ligera.
 purpose-find = Para encontrar la carga: haz las repeticiones y di con sinceridad cuántas más te quedaban.
-purpose-learn = Para aprender el ejercicio: ligero, lento y solo hasta donde te sientas segura.
+purpose-learn = Para aprender el ejercicio: ligero, lento y solo hasta donde lo controles.
 timer-label = Tiempo de esta serie
 timer-start = Iniciar el reloj
 timer-again = Empezar de nuevo
@@ -151,11 +165,11 @@ rest-left = { $seconds ->
     [one] Queda { $seconds } segundo de descanso
    *[other] Quedan { $seconds } segundos de descanso
 }
-rest-how = Camina un poco, respira lento y hacia el vientre
-rest-over = Sigue cuando estés lista
+rest-how = Camina un poco; respira despacio y hacia el vientre
+rest-over = Sigue cuando quieras
 rest-less = 15 s menos
 rest-more = 30 s más
-rest-go = Ya estoy lista
+rest-go = Ya puedo seguir
 rest-go-over = Siguiente serie
 logged = Registrado.
 as-planned = Según lo previsto.
@@ -174,13 +188,13 @@ mark-kept = Anotado: { $name }
 not-meant = Fue sin querer
 symptom-what = ¿Qué has notado?
 symptom-urgent = Señales que paran el entrenamiento
-symptom-urgent-what = Si notas alguna de estas, elígela, también si no estás segura.
-symptom-more = Más para elegir
+symptom-urgent-what = Si notas alguna de estas, elígela, aunque tengas dudas.
+symptom-more = Más opciones
 symptom-change = Cambiar
 symptom-how-much = ¿Cuánto?
 symptom-how-strong = ¿Con qué intensidad?
-pain-0 = 0 ninguno
-pain-10 = 10 el peor que puedas imaginar
+pain-0 = 0: ninguno
+pain-10 = 10: el peor que puedas imaginar
 symptom-where = Dónde
 symptom-where-unsaid = No indicado
 symptom-own-words = Con tus palabras
@@ -192,20 +206,20 @@ follows-unsaid = Di qué era
 follows-noted = Anotado
     .what = Tu entrenadora puede leerlo. El entrenamiento sigue como estaba.
 follows-cue = La próxima serie, de otra manera
-    .what = Suelta el aire antes, acorta el recorrido o ajusta la posición. Si vuelve a aparecer, sigue una opción más fácil.
+    .what = Suelta el aire antes, acorta el recorrido o ajusta la posición. Si vuelve a aparecer, pasarás a una opción más fácil.
 follows-easier = Ahora, una opción más fácil
     .what = Para el resto de hoy: { $variant }, { $dose }. La próxima vez se empieza también ahí.
     .back = Valdrá la pena volver a probar el peldaño de arriba cuando las sesiones vayan sin síntomas y con la mañana siguiente tranquila.
 follows-ladder-ends = { $ladder }: suficiente por hoy
-    .today = El resto de la sesión sigue sin este movimiento.
+    .today = El resto de la sesión sigue sin este ejercicio.
     .held = Queda en espera hasta que responda tu entrenadora. El resto de la sesión sigue.
 follows-unloaded = Desde aquí, sin carga
-    .what = Acostada o sentada, sin sostener nada, el resto de hoy.
-follows-hold-ladder = Este movimiento queda en espera
+    .what = En posición acostada o sentada, sin sostener nada, el resto de hoy.
+follows-hold-ladder = Este ejercicio queda en espera
 follows-hold-lower_body = El trabajo de caderas y piernas queda en espera
 follows-hold-all = El entrenamiento queda en espera
 follows-hold-ends = La sesión termina aquí y espera una respuesta.
-follows-hold-goes-on = Espera una respuesta de tu entrenadora, matrona o médica. El resto de la sesión sigue.
+follows-hold-goes-on = Queda a la espera de una respuesta de tu entrenadora, matrona o médica. El resto de la sesión sigue.
 follows-stop = El entrenamiento se detiene aquí
 refer = A quién acudir: { $who }
 go-on = Seguir
@@ -223,7 +237,7 @@ stop-today = Parar por hoy
 
 urgency-emergency = Llama ahora mismo a tu número de emergencias
 urgency-call = Llama ahora mismo a tu matrona, médica o centro de salud
-urgency-same_day = Acude hoy a que te examinen
+urgency-same_day = Ve hoy mismo a que te examinen
 stop-word = El entrenamiento se detiene
 stop-title = El entrenamiento se detiene aquí
 hold-title = Entrenamiento en espera por ahora
@@ -232,7 +246,7 @@ stop-numbers = A quién llamar
 stop-emergency = Número de emergencias
 stop-clinic = Matrona, médica o centro de salud
 stop-no-answer = ¿Nadie responde pronto, o te sientes peor? Ve a urgencias o llama a tu número de emergencias.
-stop-also = También hay: { $what }
+stop-also = Además: { $what }
 stop-numbers-none = Aquí no hay ningún número guardado. Primero llama, con el número que conozcas.
 stop-numbers-add = Guardar números aquí
 stop-numbers-edit = Cambiar los números
@@ -244,7 +258,7 @@ stop-not-medical = Newel no diagnostica. Si algo te preocupa, llama, diga lo que
 stop-at = { $of ->
     [seconds] Segundos hechos antes
    *[reps] Repeticiones hechas antes
-}, { $variant } (puede quedar vacío)
+}, { $variant } (opcional)
 stop-note = Qué se hizo, o cómo fue: para el registro, si quieres
 stop-read = Lo he leído: terminar la sesión
 hold-read = Terminar la sesión
@@ -264,12 +278,12 @@ body-list = O de una lista
 ## What suits her at this device
 
 suits-title = A tu medida
-suits-sound = Tonos al final de un descanso
+suits-sound = Avisos sonoros al final de un descanso
 suits-belly = Mostrar barriga
-suits-hand = La mano que sostiene el teléfono
+suits-hand = Mano que sostiene el teléfono
 suits-hand-right = Derecha
 suits-hand-left = Izquierda
-suits-effort = Decir el esfuerzo como
+suits-effort = Indicar el esfuerzo con
 suits-effort-left = Repeticiones en reserva
 suits-effort-rating = Puntuación, de 1 a 10
 rating-ask = Hecho. ¿Cuánto esfuerzo fue, de 1 a 10?
@@ -293,11 +307,11 @@ pause-title = En pausa
 pause-what = Todo lo que hiciste queda guardado. Sigue cuando quieras, hoy; mientras tanto, las otras pantallas están abiertas.
 pause-go = Seguir
 short-what = Lo que queda, recortado a unos diez minutos.
-finish-title = Por hoy, listo
+finish-title = Listo por hoy
 effort-ask = ¿Cuánto esfuerzo te pidió la sesión en conjunto?
 effort-0 = como descansar
 effort-2 = poco esfuerzo
-effort-3 = esfuerzo constante
+effort-3 = esfuerzo moderado
 effort-5 = esfuerzo grande
 effort-7 = esfuerzo muy grande
 effort-10 = todo lo que tenía
@@ -312,5 +326,9 @@ finished-sets = { $of ->
 }
 finished-effort = de 10 de esfuerzo
 finished-mark = { $name }{ $amount }: { $ladder }
-finished-morning = Antes de la próxima sesión, Newel pregunta cómo fueron la noche y la mañana siguientes.
+finished-morning = Antes de la próxima sesión, Newel te preguntará cómo fueron la noche y la mañana siguientes.
+finished-onward = Otra sesión hoy
 finished-next = Próxima: { $title }
+
+more-own = Estas indicaciones son de tu entrenadora.
+own-picture = { $name }, como lo muestra tu entrenadora

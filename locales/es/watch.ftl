@@ -24,7 +24,7 @@ watch-legend-guideline = Recomendación: minutos por semana, en al menos esos d�
 watch-legend-part = *: su primera sesión cae en esta semana, así que no está completa.
 watch-legend-estimated = ~: algunos minutos se estiman a partir de las horas de las entradas.
 watch-legend-unknown = +?: una sesión más cuya carga o minutos no se conocen.
-watch-legend-bound = ≥: en alguna se dijo “5 o más”, así que puede ser más fácil que esto.
+watch-legend-bound = ≥: alguna vez se dijo “5 o más”, así que pudo ser más fácil que esto.
 
 ## Sets by pattern
 

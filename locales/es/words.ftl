@@ -6,7 +6,7 @@ screen-train = Entrenar
 screen-path = Camino
 screen-kit = Material
 screen-send = Enviar
-screen-desk = Mesa
+screen-desk = Panel
 screen-roster = Clientas
 screen-planbook = Planes
 nav-label = Pantallas
@@ -19,7 +19,7 @@ profile-other = Cambiar de perfil
 profile-as-client = Ver el lado de la clienta
 profile-as-coach = Ver el lado de la entrenadora
 scheme-label = Claro u oscuro
-scheme-auto = Como el dispositivo
+scheme-auto = Igual que el dispositivo
 scheme-light = Claro
 scheme-dark = Oscuro
 app-version = Versión { $version }
@@ -85,7 +85,7 @@ side-left = lado izquierdo
 side-right = lado derecho
 dose = { $amount }, { $load }
 tempo = { $down } s bajando, { $up } s subiendo
-tempo-pause = { $down } s bajando, { $pause } s quieta, { $up } s subiendo
+tempo-pause = { $down } s bajando, { $pause } s de pausa, { $up } s subiendo
 reserve-exactly = { $count } en reserva
 reserve-at-least = { $count } o más en reserva
 amount-pain = { $value } de 10
@@ -94,14 +94,14 @@ amount-pain = { $value } de 10
 
 day-today = hoy
 day-yesterday = ayer
-stage-pregnant = Embarazada
+stage-pregnant = Embarazo
 stage-pregnant-weeks = { $weeks ->
-    [one] Embarazada de 1 semana
-   *[other] Embarazada de { $weeks } semanas
+    [one] 1 semana de embarazo
+   *[other] { $weeks } semanas de embarazo
 }
 stage-pregnant-days = { $days ->
-    [one] Embarazada de { $weeks } semanas y 1 día
-   *[other] Embarazada de { $weeks } semanas y { $days } días
+    [one] { $weeks } semanas y 1 día de embarazo
+   *[other] { $weeks } semanas y { $days } días de embarazo
 }
 stage-postpartum = { $weeks ->
     [0] Primera semana después del parto
@@ -120,5 +120,5 @@ stage-neither = Sin embarazo ni parto reciente
 thing-bench = Banco
 thing-pull_up_bar = Barra de dominadas
 thing-step = Escalón
-thing-straps = Correas
+thing-straps = Cintas de suspensión
 thing-loop_band = Minibanda

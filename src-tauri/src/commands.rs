@@ -5,8 +5,9 @@
 use chrono::{DateTime, FixedOffset, Local, NaiveDate};
 use newel_app::views::{
     AppView, CheckInForm, ChosenFile, ClearanceForm, ClientForm, ClientView, CorrectionForm, DeskView,
-    ErrorView, FinishForm, ImpactForm, IntakeForm, KitView, MarkedView, OverrideForm, PathView, Role,
-    RosterView, SafetyView, SendView, SetForm, TakeInView, TrainView, WrittenView,
+    ErrorView, FinishForm, ImpactForm, IntakeForm, KitView, LadderWordsView, MarkedView, OverrideForm,
+    PathView, PictureView, Role, RosterView, SafetyView, SendView, SetForm, TakeInView, TrainView, WordsForm,
+    WrittenView,
 };
 use newel_app::{AppError, Newel, Worker};
 use newel_engine::ids::{PersonId, ProgrammeId, RecordId, RunId, SlotId, VariantId};
@@ -450,4 +451,31 @@ pub async fn plan_write(
 #[tauri::command]
 pub async fn planbook_view(worker: State<'_, Worker>) -> Result<Vec<Programme>, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.planbook_view()).await
+}
+
+/// The Train screen with the next session, when one has just ended.
+#[tauri::command]
+pub async fn train_onward(worker: State<'_, Worker>) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.train_onward(now())).await
+}
+
+/// Ladders with what of them is in the coach's own words.
+#[tauri::command]
+pub async fn words_view(worker: State<'_, Worker>) -> Result<Vec<LadderWordsView>, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.words_view()).await
+}
+
+/// Puts the coach's own words and picture in the place of a variant's.
+#[tauri::command]
+pub async fn words_save(
+    worker: State<'_, Worker>,
+    form: WordsForm,
+) -> Result<Vec<LadderWordsView>, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.words_save(now(), form)).await
+}
+
+/// A picture of the coach's, by its name.
+#[tauri::command]
+pub async fn picture(worker: State<'_, Worker>, name: String) -> Result<PictureView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.picture(&name)).await
 }

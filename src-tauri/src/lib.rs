@@ -85,7 +85,11 @@ pub fn run() {
             commands::hold_answer,
             commands::override_write,
             commands::plan_write,
-            commands::planbook_view
+            commands::planbook_view,
+            commands::train_onward,
+            commands::words_view,
+            commands::words_save,
+            commands::picture
         ])
         .run(tauri::generate_context!())
         .expect("the window could not be opened");

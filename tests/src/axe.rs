@@ -1,7 +1,7 @@
 //! axe-core, run inside the page under its own strict content policy.
 
 use anyhow::{Context, Result, ensure};
-use serde_json::{Value, json};
+use serde_json::Value;
 
 use crate::place::repository;
 use crate::window::Window;
@@ -11,15 +11,15 @@ use crate::window::Window;
 pub struct Violation {
     /// axe-core's name of the rule.
     pub rule: String,
-    /// `serious` or `critical`.
+    /// From `minor` to `critical`.
     pub impact: String,
     /// The elements that break it, as HTML.
     pub elements: Vec<String>,
 }
 
-/// Runs axe-core and keeps what it calls serious or critical. Its answer comes by a promise, so it is put on the window and
+/// Runs axe-core and gives every violation, of any grade. Its answer comes by a promise, so it is put on the window and
 /// asked for: a script given to execute/sync must not wait.
-pub(crate) async fn serious(window: &Window) -> Result<Vec<Violation>> {
+pub(crate) async fn all(window: &Window) -> Result<Vec<Violation>> {
     let path = repository().join("ui/node_modules/axe-core/axe.min.js");
     let source =
         std::fs::read_to_string(&path).with_context(|| format!("{} (npm ci in ui)", path.display()))?;
@@ -41,11 +41,7 @@ pub(crate) async fn serious(window: &Window) -> Result<Vec<Violation>> {
     ensure!(answer["reason"].is_null(), "axe-core did not run: {}", answer["reason"]);
     ensure!(answer["passes"].as_u64().unwrap_or(0) > 0, "axe-core looked at nothing: not one rule passed");
     let all = answer["violations"].as_array().context("axe-core lists violations")?;
-    Ok(all.iter().filter(|found| grave(found)).map(violation).collect())
-}
-
-fn grave(found: &Value) -> bool {
-    found["impact"] == json!("serious") || found["impact"] == json!("critical")
+    Ok(all.iter().map(violation).collect())
 }
 
 fn violation(found: &Value) -> Violation {

@@ -15,9 +15,11 @@
 //! ```
 
 mod axe;
+pub mod fit;
 pub mod job;
 mod place;
 mod process;
+pub mod tour;
 mod window;
 
 pub use axe::Violation;

@@ -362,12 +362,12 @@ impl Window {
         std::fs::write(path, png).with_context(|| path.display().to_string())
     }
 
-    /// What axe-core finds serious or critical on the screen as it is.
+    /// What axe-core finds on the screen as it is, of any grade.
     ///
     /// # Errors
     /// If axe-core is not installed in ui/ or does not run.
     pub async fn axe(&self) -> Result<Vec<axe::Violation>> {
-        axe::serious(self).await
+        axe::all(self).await
     }
 
     /// The window's process id.

@@ -1,46 +1,12 @@
-//! The client's cards as a hand meets them: what is tapped is large enough on every size, nothing is cut, the place of a
-//! symptom is shown on a body, counting along counts, and what suits her is kept.
+//! The client's cards as a hand meets them: the place of a symptom is shown on a body, counting along counts, what suits
+//! her is kept, and a whole session is trained by keys alone.
 
-use anyhow::{Result, ensure};
+use anyhow::Result;
 use fantoccini::key::Key;
 use newel_tests::job::{self, id};
-use newel_tests::{LAPTOP, Opening, PHONE, Size, Window};
+use newel_tests::tour::taps;
+use newel_tests::{LAPTOP, Opening, PHONE, Window};
 use serde_json::{Value, json};
-
-const NARROW: Size = Size { width: 320, height: 640 };
-const LANDSCAPE: Size = Size { width: 844, height: 390 };
-
-/// The least side of what is tapped, in CSS pixels.
-const TAP: f64 = 48.0;
-
-/// What is tapped and smaller than a fingertip, or pushed out of the page: one line each.
-const TOO_SMALL: &str = "
-    const seen = (node) => node.checkVisibility() && node.getBoundingClientRect().width > 0;
-    const dialog = document.querySelector('dialog[open]');
-    const within = dialog ?? document;
-    return [...within.querySelectorAll('button, select, textarea, summary, input, [role=button]')]
-        .filter((node) => seen(node) && node.type !== 'file')
-        .map((node) => [node, (node.closest('label') ?? node).getBoundingClientRect()])
-        .filter(([, box]) => Math.min(box.width, box.height) < arguments[0] - 0.5
-            || box.left < -1 || box.right > innerWidth + 1)
-        .map(([node, box]) => `${node.dataset.testid ?? node.tagName} ${Math.round(box.width)}x${Math.round(box.height)}`);";
-
-async fn is_tappable(window: &Window, card: &str) -> Result<()> {
-    for size in [NARROW, PHONE, LANDSCAPE, LAPTOP] {
-        window.resize(size).await?;
-        tokio::time::sleep(std::time::Duration::from_millis(200)).await;
-        let small = window.run(TOO_SMALL, vec![json!(TAP)]).await?;
-        ensure!(small == json!([]), "{card} at {}x{}: {small}", size.width, size.height);
-    }
-    window.resize(PHONE).await
-}
-
-async fn taps(window: &Window, name: &str) -> Result<()> {
-    window.find(&id(name)).await?;
-    let script = "document.querySelector(arguments[0]).scrollIntoView({ block: 'center' });";
-    window.run(script, vec![json!(id(name))]).await?;
-    window.click(&id(name)).await
-}
 
 async fn opened(scratch: &tempfile::TempDir, who: &str) -> Result<Window> {
     let window = Window::open(Opening::new(scratch.path()).size(PHONE)).await?;
@@ -50,39 +16,13 @@ async fn opened(scratch: &tempfile::TempDir, who: &str) -> Result<Window> {
 }
 
 #[tokio::test]
-async fn what_is_tapped_is_large_enough_on_every_card_and_size() -> Result<()> {
+async fn where_it_is_is_shown_on_a_body_and_kept_in_the_log() -> Result<()> {
     let scratch = tempfile::tempdir()?;
     let window = opened(&scratch, "Freya").await?;
-    job::until_card(&window, "ready").await?;
-    is_tappable(&window, "ready").await?;
-    window.click(&id("begin")).await?;
-    job::until_card(&window, "check-in").await?;
-    is_tappable(&window, "check-in").await?;
-    window.click(&id("check-in-back")).await?;
     job::begins_a_session(&window).await?;
-    is_tappable(&window, "block").await?;
     job::moves_on(&window).await?;
-    is_tappable(&window, "work, timed").await?;
-    job::logs_the_set(&window, 3).await?;
-    job::moves_on(&window).await?;
-    is_tappable(&window, "work").await?;
-    window.click(&id("more")).await?;
-    window.find(&id("suits-sound")).await?;
-    is_tappable(&window, "more").await?;
-    window.run("document.querySelector('dialog[open]')?.close();", Vec::new()).await?;
-    job::logs_the_set(&window, 3).await?;
-    job::until_card(&window, "rest").await?;
-    is_tappable(&window, "rest").await?;
-    job::moves_on(&window).await?;
-    window.click(&id("feel")).await?;
-    job::until_card(&window, "mark").await?;
-    is_tappable(&window, "mark").await?;
-    window.click(&id("kind-heaviness")).await?;
-    window.click(&id("amount-clearly")).await?;
-    job::until_said(&window).await?;
+    job::marks(&window, "heaviness", "clearly").await?;
     taps(&window, "body-open").await?;
-    is_tappable(&window, "mark, said").await?;
-    // Where it is: on the drawing, kept in the log.
     taps(&window, "spot-pelvic-floor").await?;
     window.until("document.querySelector('[data-testid=spot-said]').innerText === 'Pelvic floor'").await?;
     let marks = job::session(&window).await?["marks"].clone();
@@ -91,27 +31,6 @@ async fn what_is_tapped_is_large_enough_on_every_card_and_size() -> Result<()> {
     taps(&window, "body-back").await?;
     taps(&window, "spot-low-back").await?;
     window.until("document.querySelector('[data-testid=spot-said]').innerText === 'Low back'").await?;
-    window.picture(newel_tests::target("cards")?.join("body-back.png")).await?;
-    window.click(&id("mark-go")).await?;
-    window.until("!document.querySelector('[data-testid=card-mark]')").await?;
-    job::trains_the_rest(&window).await?;
-    is_tappable(&window, "finish").await?;
-    job::finishes(&window, 4, "").await?;
-    is_tappable(&window, "finished").await?;
-    for screen in ["path", "kit", "send"] {
-        window.click(&id(&format!("nav-{screen}"))).await?;
-        window.find(&id(screen)).await?;
-        is_tappable(&window, screen).await?;
-    }
-    window.close().await
-}
-
-#[tokio::test]
-async fn the_card_that_stops_training_is_tappable_too() -> Result<()> {
-    let scratch = tempfile::tempdir()?;
-    let window = opened(&scratch, "Selin").await?;
-    job::until_card(&window, "stop").await?;
-    is_tappable(&window, "stop").await?;
     window.close().await
 }
 
@@ -167,75 +86,6 @@ async fn counting_along_counts_and_what_suits_her_is_kept() -> Result<()> {
     let sets = path["sessions"][0]["sets"].as_array().cloned().unwrap_or_default();
     let reserves: Vec<&Value> = sets.iter().map(|s| &s["reserve"]).filter(|r| !r.is_null()).collect();
     assert_eq!(reserves, [&json!({ "said": "exactly", "reps": 0 })], "{sets:?}");
-    window.close().await
-}
-
-#[tokio::test]
-async fn in_spanish_everything_is_said_large_enough_and_clean() -> Result<()> {
-    let scratch = tempfile::tempdir()?;
-    let window = Window::open(Opening::new(scratch.path()).size(PHONE)).await?;
-    window.click(&id("language-es")).await?;
-    window
-        .until("document.documentElement.lang === 'es' && document.querySelector('[data-testid=start]')")
-        .await?;
-    let folder = newel_tests::target("spanish")?;
-    let shows = async |name: &str| -> Result<()> {
-        is_tappable(&window, name).await?;
-        window.picture(folder.join(format!("{name}.png"))).await?;
-        let found = window.axe().await?;
-        ensure!(found.is_empty(), "{name}: {found:?}");
-        // No id is shown in place of its words.
-        let bare = window
-            .run(
-                "return [...document.body.innerText.matchAll(/\\b[a-z]+(?:-[a-z_]+){2,}\\b/g)].map((m) => m[0])
-                    .filter((word) => !word.startsWith('freya-'));",
-                Vec::new(),
-            )
-            .await?;
-        ensure!(bare == json!([]), "{name}: {bare}");
-        Ok(())
-    };
-    shows("start").await?;
-    let profiles = job::makes_the_demo(&window).await?;
-    job::opens(&window, job::named(&profiles, "Freya")?).await?;
-    job::until_card(&window, "ready").await?;
-    shows("ready").await?;
-    window.click(&id("begin")).await?;
-    job::until_card(&window, "check-in").await?;
-    shows("check-in").await?;
-    window.click(&id("check-in-back")).await?;
-    job::begins_a_session(&window).await?;
-    shows("block").await?;
-    job::moves_on(&window).await?;
-    job::logs_the_set(&window, 3).await?;
-    job::moves_on(&window).await?;
-    shows("work").await?;
-    job::logs_the_set(&window, 3).await?;
-    job::until_card(&window, "rest").await?;
-    shows("rest").await?;
-    job::moves_on(&window).await?;
-    window.click(&id("feel")).await?;
-    job::until_card(&window, "mark").await?;
-    shows("mark").await?;
-    window.click(&id("kind-heaviness")).await?;
-    window.click(&id("amount-clearly")).await?;
-    job::until_said(&window).await?;
-    shows("mark-said").await?;
-    window.click(&id("mark-go")).await?;
-    window.until("!document.querySelector('[data-testid=card-mark]')").await?;
-    job::trains_the_rest(&window).await?;
-    shows("finish").await?;
-    job::finishes(&window, 4, "").await?;
-    shows("finished").await?;
-    for screen in ["path", "kit", "send"] {
-        window.click(&id(&format!("nav-{screen}"))).await?;
-        window.find(&id(screen)).await?;
-        shows(screen).await?;
-    }
-    job::changes_profile(&window).await?;
-    job::opens(&window, job::named(&profiles, "Selin")?).await?;
-    job::until_card(&window, "stop").await?;
-    shows("stop").await?;
     window.close().await
 }
 

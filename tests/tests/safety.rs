@@ -7,7 +7,7 @@ use std::path::PathBuf;
 use anyhow::{Context, Result, ensure};
 use chrono::{Days, Local, NaiveDate};
 use newel_tests::job::{self, id};
-use newel_tests::{LAPTOP, Opening, PHONE, Scheme, Size, Window, target};
+use newel_tests::{LAPTOP, Opening, PHONE, Scheme, Size, Window, fit, target, tour};
 use serde_json::{Value, json};
 
 fn today() -> NaiveDate {
@@ -116,46 +116,19 @@ impl Two {
         let narrow = Size { width: 320, height: 640 };
         for (size, text, kind) in [(narrow, "100%", "narrow"), (PHONE, "200%", "large-text")] {
             self.window.resize(size).await?;
-            self.window
-                .run("document.documentElement.style.fontSize = arguments[0];", vec![json!(text)])
-                .await?;
-            tokio::time::sleep(std::time::Duration::from_millis(250)).await;
+            fit::text_size(&self.window, text).await?;
             self.window.picture(folder.join(format!("{kind}.png"))).await?;
-            let wide = self
-                .window
-                .run(
-                    "const seen = (node) => node.checkVisibility() && node.getBoundingClientRect().width > 0;
-                     const wide = [...document.querySelectorAll('button, label, legend, input, select, p, h1, h2, h3, li')]
-                         .filter(seen)
-                         .filter((node) => {
-                             const { left, right } = node.getBoundingClientRect();
-                             const type = node.getAttribute('type');
-                             return (left < -1 || right > innerWidth + 1
-                                     || (node.tagName !== 'INPUT' && node.tagName !== 'SELECT'
-                                         && node.scrollWidth > node.clientWidth + 2 && getComputedStyle(node).display !== 'inline'))
-                                 && type !== 'radio';
-                         });
-                     // Nothing that scrolls down scrolls sideways as well.
-                     const aside = [...document.querySelectorAll('#content, dialog[open], dialog[open] *')]
-                         .filter((node) => seen(node) && /auto|scroll/.test(getComputedStyle(node).overflowY)
-                             && node.scrollWidth > node.clientWidth + 1);
-                     wide.push(...aside);
-                     return wide.map((node) => `${node.tagName} ${node.dataset.testid ?? ''} ${node.innerText?.slice(0, 40) ?? ''}`);",
-                    Vec::new(),
-                )
-                .await?;
-            ensure!(wide == json!([]), "{name}, {kind}: {wide}");
+            let cut = fit::cut(&self.window).await?;
+            ensure!(cut.is_empty(), "{name}, {kind}: {cut:?}");
+            let small = fit::too_small(&self.window).await?;
+            ensure!(small.is_empty(), "{name}, {kind}: {small:?}");
         }
-        self.window.run("document.documentElement.style.fontSize = '';", Vec::new()).await?;
+        fit::text_size(&self.window, "").await?;
         self.window.resize(PHONE).await
     }
 
     async fn taps(&self, name: &str) -> Result<()> {
-        // What scrolls by itself is brought into view first, as a person does.
-        self.window.find(&id(name)).await?;
-        let script = "document.querySelector(arguments[0]).scrollIntoView({ block: 'center' });";
-        self.window.run(script, vec![json!(id(name))]).await?;
-        self.window.click(&id(name)).await
+        tour::taps(&self.window, name).await
     }
 
     async fn state(&self) -> Result<Value> {

@@ -4,6 +4,7 @@ mod answers;
 mod desk;
 mod plans;
 mod roster;
+mod words;
 
 use crate::error::{AppError, Refusal};
 use crate::newel::Books;
@@ -72,6 +73,7 @@ impl Profile {
                 sequence: 0,
                 programme,
                 starts: Vec::new(),
+                words: Vec::new(),
                 made: NaiveDate::MIN,
             });
         }

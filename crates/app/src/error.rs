@@ -85,6 +85,9 @@ pub enum Refusal {
     /// A date that lies ahead or too far back.
     #[error("a date cannot be")]
     DateCannotBe,
+    /// A file that was chosen as a picture is none.
+    #[error("not a picture")]
+    NotAPicture,
     /// A red flag would be loosened.
     #[error("a red flag cannot be loosened")]
     RedFlagStays,
@@ -113,12 +116,13 @@ impl Refusal {
             Self::RuleFixed => "rule-fixed",
             Self::NothingChosen => "nothing-chosen",
             Self::DateCannotBe => "date-cannot-be",
+            Self::NotAPicture => "not-a-picture",
             Self::RedFlagStays => "red-flag-stays",
         }
     }
 
     /// Every refusal, for the test that each has its sentence.
-    pub const ALL: [Self; 19] = [
+    pub const ALL: [Self; 20] = [
         Self::NoProfile,
         Self::NoSuchProfile,
         Self::PlanForSomebodyElse,
@@ -137,6 +141,7 @@ impl Refusal {
         Self::RuleFixed,
         Self::NothingChosen,
         Self::DateCannotBe,
+        Self::NotAPicture,
         Self::RedFlagStays,
     ];
 }

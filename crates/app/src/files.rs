@@ -106,7 +106,7 @@ impl Profile {
             Document::Plan(plan) => {
                 report.kind = Some("plan".to_owned());
                 report.person = Some(plan.person_name.clone());
-                let text = String::from_utf8_lossy(bytes).into_owned();
+                let text = newel_exchange::without_pictures(&String::from_utf8_lossy(bytes))?;
                 self.take_in_plan(&plan, text, now, report)
             }
         }
@@ -156,6 +156,9 @@ impl Profile {
         if again && plan.changes_nothing() {
             report.known = u32::try_from(plan.known).unwrap_or(u32::MAX);
             return Ok(());
+        }
+        for picture in &document.pictures {
+            self.store.keep_picture(&picture.name(), picture.bytes())?;
         }
         // An older plan still brings the coach's answers; its programme does not come back.
         let own = if again || older { Vec::new() } else { vec![Payload::PlanTakenIn { plan: text }] };

@@ -125,6 +125,7 @@ pub(crate) fn known_with(books: &Books, plan: &PlanDocument, log: &LogDocument) 
         sequence: plan.sequence,
         programme: programme.clone(),
         starts: plan.starts.clone(),
+        words: plan.words.clone(),
         made: plan.made_at.date_naive(),
     });
     let newest = match (known_plan, given) {

@@ -11,6 +11,7 @@ use newel_engine::programme::{Programme, Start};
 use newel_engine::proposal::Bench;
 use newel_engine::record::{Payload, Record, Versions};
 use newel_engine::state::State;
+use newel_engine::wording::VariantWords;
 use newel_exchange::PlanDocument;
 use newel_store::{Action, Change, Store, hash_of};
 use sha2::{Digest, Sha256};
@@ -53,6 +54,8 @@ pub struct Plan {
     pub programme: Programme,
     /// The coach's starts.
     pub starts: Vec<Start>,
+    /// The coach's own words for variants.
+    pub words: Vec<VariantWords>,
     /// The local day on which it was made.
     pub made: NaiveDate,
 }
@@ -149,6 +152,7 @@ pub fn plan_in(records: &[Record]) -> Option<Plan> {
                 sequence: document.sequence,
                 programme: document.programme?,
                 starts: document.starts,
+                words: document.words,
                 made: document.made_at.date_naive(),
             })
         })

@@ -45,7 +45,18 @@ impl Profile {
         let person = self.person_view(self.person(), now.date_naive())?;
         let books = self.books();
         let known = self.own()?;
-        Ok(train_view::build(known, &books, person, now))
+        Ok(train_view::build(known, &books, person, now, false))
+    }
+
+    /// The Train screen with the next session, when one has just ended: a second one on the same day.
+    ///
+    /// # Errors
+    /// When the log cannot be read.
+    pub fn train_onward(&mut self, now: DateTime<FixedOffset>) -> Result<TrainView, AppError> {
+        let person = self.person_view(self.person(), now.date_naive())?;
+        let books = self.books();
+        let known = self.own()?;
+        Ok(train_view::build(known, &books, person, now, true))
     }
 
     /// Check-in, then the session begins, unless what was said closes training.

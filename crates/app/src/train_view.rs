@@ -15,22 +15,31 @@ use newel_engine::history::{Mark, Run};
 use newel_engine::ids::{ConditionId, RecordId, SymptomId};
 use newel_engine::kit::Load;
 use newel_engine::programme::{Amount, Block, PlanSession};
-use newel_engine::proposal::{Bench, Gate, Outcome, Prescription, Proposal, Target, Turn, next_session};
+use newel_engine::proposal::{
+    Bench, Gate, Outcome, Prescription, Proposal, Target, Turn, next_session, progress,
+};
 use newel_engine::reason::{Fact, Reason, ReasonCode};
 use newel_engine::record::{Readiness, Voice};
 use newel_engine::rules::{Class, RulePack, Scope, Shelf, Urgency, When};
 use newel_engine::stage::StageOn;
 use newel_engine::symptom::Verdict;
+use newel_engine::wording::VariantWords;
 
 /// The card of a session that has ended is shown this long; then the next one may begin.
 const FINISHED_HOURS: i64 = 3;
 
-/// Builds the Train screen.
+/// Builds the Train screen. `onward` passes over the card of a session that has just ended.
 #[must_use]
-pub fn build(known: &Known, books: &Books, person: PersonView, now: DateTime<FixedOffset>) -> TrainView {
+pub fn build(
+    known: &Known,
+    books: &Books,
+    person: PersonView,
+    now: DateTime<FixedOffset>,
+    onward: bool,
+) -> TrainView {
     let rules = books.rules.in_force(&known.history().settings, None, now.date_naive());
     let kinds = kinds(rules, person.stage);
-    TrainView { today: now.date_naive(), state: state(known, books, now), person, kinds }
+    TrainView { today: now.date_naive(), state: state(known, books, now, onward), person, kinds }
 }
 
 fn kinds(rules: &RulePack, stage: Option<StageOn>) -> Vec<KindView> {
@@ -48,7 +57,7 @@ fn kinds(rules: &RulePack, stage: Option<StageOn>) -> Vec<KindView> {
     kinds
 }
 
-fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState {
+fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>, onward: bool) -> TrainState {
     let day = now.date_naive();
     let open = open_run(known, books, now);
     let run_day = open.map_or(day, |r| r.day);
@@ -60,7 +69,8 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
     if let Some(run) = open.filter(|r| r.planned.is_some())
         && let Some(session) = session_of(known, run)
     {
-        return TrainState::Session(session_view(&bench, session, run, books, now));
+        let own = known.plan.as_ref().map_or(&[][..], |p| &p.words);
+        return TrainState::Session(session_view(&bench, session, run, books, own, now));
     }
     let Some(plan) = &known.plan else { return TrainState::NoPlan };
     let Some(next) = next_session(known.history(), &plan.programme) else { return TrainState::NoPlan };
@@ -71,15 +81,20 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
     if let Some(run) = last
         && let Some(ended) = &run.ended
         && now - ended.at < Duration::hours(FINISHED_HOURS)
+        && !onward
     {
         return TrainState::Finished(finished(&fresh, known, run, next, proposal.slots, now));
     }
+    let progress = progress(known.history(), &plan.programme);
     let number = plan.programme.sessions.iter().position(|s| s.id == next.id).unwrap_or(0);
     TrainState::Ready(ReadyView {
         title: next.title.clone(),
         number: u8::try_from(number + 1).unwrap_or(u8::MAX),
         of: u8::try_from(plan.programme.sessions.len()).unwrap_or(u8::MAX),
         programme: plan.programme.title.clone(),
+        week: progress.week,
+        weeks: plan.programme.weeks,
+        over: progress.over,
         minutes: flow::minutes(&fresh, next, &proposal.slots),
         about_unknown: known.history().intakes.is_empty(),
         screen_due: newel_engine::screening::due(&fresh).first().copied().filter(|d| d.since.is_some()),
@@ -99,6 +114,9 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>) -> TrainState
         today: fresh.ground.today_asked(),
         readiness: vec![Readiness::Usual, Readiness::Tired, Readiness::Unwell],
         last: last.map(|r| r.day),
+        left_open: last
+            .filter(|r| r.ended.is_none())
+            .map(|r| u16::try_from(r.sets.len()).unwrap_or(u16::MAX)),
         kit_unknown: known.history().kits.is_empty(),
     })
 }
@@ -239,6 +257,7 @@ fn session_view(
     session: &PlanSession,
     run: &Run,
     books: &Books,
+    own: &[VariantWords],
     now: DateTime<FixedOffset>,
 ) -> SessionView {
     let flow = Flow::of(bench, session, run);
@@ -260,7 +279,7 @@ fn session_view(
             }
         })
         .collect();
-    let work = flow.now.and_then(|i| work_view(&flow, i, session, books));
+    let work = flow.now.and_then(|i| work_view(&flow, i, session, books, own));
     let opens = flow.now.and_then(|i| {
         let step = flow.steps.get(i)?;
         let begun = flow.steps.iter().any(|s| {
@@ -336,7 +355,13 @@ fn turn_prescription(flow: &Flow, run: &Run, slot: &newel_engine::ids::SlotId) -
     }
 }
 
-fn work_view(flow: &Flow, index: usize, session: &PlanSession, books: &Books) -> Option<WorkView> {
+fn work_view(
+    flow: &Flow,
+    index: usize,
+    session: &PlanSession,
+    books: &Books,
+    own: &[VariantWords],
+) -> Option<WorkView> {
     let step = flow.steps.get(index)?;
     let plan = flow.plan(index)?;
     let block = session.blocks.get(step.block)?;
@@ -358,6 +383,7 @@ fn work_view(flow: &Flow, index: usize, session: &PlanSession, books: &Books) ->
         variant: plan.variant.clone(),
         side: step.side,
         cues: place.variant.cues,
+        own: own.iter().find(|w| w.variant == plan.variant).cloned(),
         load: plan.load.clone(),
         loads: plan.loads.clone(),
         target: plan.target,

@@ -6,7 +6,7 @@
 use chrono::{DateTime, Duration, FixedOffset};
 use newel_app::views::{
     CheckInForm, ChosenFile, ClearanceForm, ClientForm, FinishForm, Follows, IntakeForm, OverrideForm, Role,
-    SessionView, SetForm, StepState, TrainState, TrainView, WorkView,
+    SessionView, SetForm, StepState, TrainState, TrainView, WordsForm, WorkView,
 };
 use newel_app::{AppError, Newel, Refusal};
 use newel_engine::kit::{Dumbbell, Kit};
@@ -468,4 +468,58 @@ fn only_what_she_did_or_felt_in_training_is_taken_back() {
     client.mark_say(now + Duration::minutes(4), mark, felt("chest-pain")).unwrap();
     let next_day = now + Duration::hours(25);
     assert!(matches!(client.record_withdraw(next_day, mark), Err(AppError::Refused(Refusal::Confirmed))));
+}
+
+#[test]
+fn a_coachs_own_cues_and_picture_reach_the_card_and_the_built_in_ones_come_back() {
+    let mut home = home();
+    let usual = CheckInForm::of(Readiness::Usual, Vec::new());
+    let client = home.client.profile().unwrap();
+    let begun = client.session_begin(at("2026-03-03T18:00:00+01:00"), usual).unwrap();
+    let variant = work(&begun).variant.clone();
+    assert_eq!(work(&begun).own, None);
+    // Bytes that begin as a JPEG does; larger than nothing and smaller than too much.
+    let bytes = [&b"\xFF\xD8\xFF\xE0"[..], &[7; 60_000]].concat();
+    let picture = newel_exchange::Picture::of(bytes.clone()).unwrap();
+    let form = WordsForm {
+        variant: variant.clone(),
+        cues: vec!["  Long neck ".into(), " ".into()],
+        keep_picture: false,
+        new_picture: Some(picture.base64()),
+    };
+    let now = at("2026-03-03T18:05:00+01:00");
+    let folder = home.coach.out_folder();
+    let (person, coach) = (home.person, home.coach.profile().unwrap());
+    let none = WordsForm { new_picture: Some("PHN2Zz48L3N2Zz4=".into()), ..form.clone() };
+    assert!(matches!(coach.words_save(now, none), Err(AppError::Refused(Refusal::NotAPicture))));
+    let unknown = WordsForm { variant: "no-such".into(), ..form.clone() };
+    assert!(matches!(coach.words_save(now, unknown), Err(AppError::Refused(Refusal::NoSuchThing))));
+    let view = coach.words_save(now, form.clone()).unwrap();
+    let own = view.iter().flat_map(|l| l.levels.iter().flatten()).find_map(|v| v.own.clone()).unwrap();
+    assert_eq!(
+        (own.cues.as_slice(), own.picture.clone()),
+        (&["Long neck".to_owned()][..], Some(picture.name()))
+    );
+    let plan = coach.plan_write(&folder, None, now, person).unwrap();
+    let text = std::fs::read_to_string(plan.path).unwrap();
+    let client = home.client.profile().unwrap();
+    let report = client.take_in_one("plan", text.as_bytes(), at("2026-03-03T18:10:00+01:00"));
+    assert_eq!(report.refused.len(), 0, "{report:?}");
+    let view = client.train_view(at("2026-03-03T18:11:00+01:00")).unwrap();
+    assert_eq!(work(&view).own, Some(own.clone()), "in mid-session, for the set in hand");
+    assert_eq!(client.picture(&picture.name()).unwrap().base64, picture.base64());
+    assert_eq!(client.picture(&picture.name()).unwrap().media, "image/jpeg");
+    // The picture does not weigh on the log that goes back.
+    let (log, _) = client.log_bytes(at("2026-03-03T18:12:00+01:00")).unwrap();
+    let log = String::from_utf8(log).unwrap();
+    assert!(log.contains("Long neck") && !log.contains(&picture.base64()[..200]));
+    // The same file once more brings nothing new; a client cannot write words.
+    let again = client.take_in_one("plan", text.as_bytes(), at("2026-03-03T18:13:00+01:00"));
+    assert_eq!((again.new, again.refused.len()), (0, 0));
+    assert!(matches!(client.words_save(now, form), Err(AppError::Refused(Refusal::CoachOnly))));
+    // With neither cues nor picture the built-in ones are back.
+    let back = WordsForm { variant, cues: vec![], keep_picture: false, new_picture: None };
+    let coach = home.coach.profile().unwrap();
+    let view = coach.words_save(at("2026-03-03T19:00:00+01:00"), back).unwrap();
+    assert!(view.iter().flat_map(|l| l.levels.iter().flatten()).all(|v| v.own.is_none()));
 }

@@ -27,6 +27,7 @@ pub mod state;
 pub mod strength;
 pub mod symptom;
 pub mod units;
+pub mod wording;
 
 /// Version of the engine; it stands in every shown proposal.
 pub const ENGINE_VERSION: &str = env!("CARGO_PKG_VERSION");

@@ -19,6 +19,10 @@ pub struct Programme {
     pub title: String,
     /// How many sessions a week are meant.
     pub per_week: u8,
+    /// For how many weeks it was written; `None` leaves the end open. A week has gone by when its sessions are trained,
+    /// not when seven days are over: who misses one goes on where she was.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub weeks: Option<u8>,
     /// Sessions, trained in this order and round again.
     pub sessions: Vec<PlanSession>,
 }
@@ -28,7 +32,7 @@ impl Programme {
     #[must_use]
     pub fn empty() -> Self {
         let id = ProgrammeId(uuid::Uuid::nil());
-        Self { id, revision: 0, title: String::new(), per_week: 0, sessions: Vec::new() }
+        Self { id, revision: 0, title: String::new(), per_week: 0, weeks: None, sessions: Vec::new() }
     }
 }
 
@@ -225,6 +229,9 @@ impl Programme {
         use ProgrammeError as E;
         if self.sessions.is_empty() || self.sessions.len() > 64 {
             return Err(E::Empty(self.title.clone()));
+        }
+        if self.weeks == Some(0) {
+            return Err(E::Range("weeks".to_owned()));
         }
         let mut seen = std::collections::BTreeSet::new();
         for session in &self.sessions {

@@ -13,6 +13,7 @@ use crate::proposal::SessionProposal;
 use crate::rules::RuleSetting;
 use crate::stage::Stage;
 use crate::units::Weight;
+use crate::wording::VariantWords;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -594,6 +595,8 @@ pub enum Payload {
     },
     /// The coach sets a rule for a client, or puts it back to what the pack says.
     RuleSetting(RuleSetting),
+    /// The coach's own words and picture for a variant, in the coach's own stream.
+    VariantWords(VariantWords),
     /// A kind from a newer version. Its line is kept and passed on untouched.
     #[serde(other)]
     Unknown,

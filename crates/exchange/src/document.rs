@@ -1,14 +1,13 @@
 //! What the two kinds of file hold. The field names are frozen with format version 1.
 
+use crate::picture::Picture;
 use chrono::{DateTime, FixedOffset};
 use newel_engine::ids::{DeviceId, PersonId};
 use newel_engine::programme::{Programme, Start};
 use newel_engine::record::{Record, Versions};
+use newel_engine::wording::VariantWords;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
-
-/// The format version that this program writes, and the newest that it reads.
-pub(crate) const VERSION: u32 = 1;
 
 /// A kind of file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -26,6 +25,15 @@ impl Kind {
         match self {
             Self::Log => "newel.log",
             Self::Plan => "newel.plan",
+        }
+    }
+
+    /// The newest format version that this program reads. Version 2 of a plan is version 1 with a coach's own words and
+    /// pictures, or with a programme that has an end; one without any is still written as version 1, so that older programs read it.
+    pub(crate) const fn newest(self) -> u32 {
+        match self {
+            Self::Log => 1,
+            Self::Plan => 2,
         }
     }
 }
@@ -112,4 +120,18 @@ pub struct PlanDocument {
     #[serde(with = "crate::verbatim")]
     #[schemars(with = "Vec<Record>")]
     pub lines: Vec<String>,
+    /// The coach's own words for variants, one entry each. Since version 2.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub words: Vec<VariantWords>,
+    /// The pictures that the words name. They stand in the envelope, beside the content.
+    #[serde(skip)]
+    pub pictures: Vec<Picture>,
+}
+
+impl PlanDocument {
+    /// The version that it is written in.
+    pub(crate) fn version(&self) -> u32 {
+        let has_end = self.programme.as_ref().is_some_and(|p| p.weeks.is_some());
+        if self.words.is_empty() && self.pictures.is_empty() && !has_end { 1 } else { Kind::Plan.newest() }
+    }
 }

@@ -2,7 +2,7 @@
 //!
 //! A file is one JSON object, the *envelope*: what it is (`format`), in which version (`version`),
 //! how it is sealed (`seal`, always `null` in version 1), the SHA-256 of the exact bytes of its
-//! content (`sha256`), and the content. Records stand in the content as they are in the log, byte
+//! content (`sha256`), and the content; since version 2 a coach's own pictures beside it. Records stand in the content as they are in the log, byte
 //! for byte, one on each line. docs/files.md describes the formats; docs/schema/ has their schemas.
 //!
 //! Invariants: reading changes nothing and never panics, whatever the bytes; what it returns has
@@ -30,6 +30,7 @@
 mod document;
 mod error;
 mod limits;
+mod picture;
 mod read;
 mod schemas;
 mod verbatim;
@@ -39,7 +40,8 @@ mod write;
 pub use document::{Document, Kind, LogDocument, PlanDocument};
 pub use error::{FileError, ReadError, RecordFault, WriteError};
 pub use limits::{MAX_BYTES, MAX_DEPTH, MAX_LINES};
-pub use read::{read, read_log, read_plan};
+pub use picture::{MAX_PICTURE, MAX_PICTURES, Picture, PictureError};
+pub use read::{read, read_log, read_plan, without_pictures};
 pub use schemas::schemas;
 pub use whole::{read_whole, write_whole};
 pub use write::{write_log, write_plan};

@@ -1,10 +1,12 @@
 //! Reading a file. Looks from the outside inwards, so that each trouble gets its own name.
 
-use crate::document::{Document, Kind, LogDocument, PlanDocument, VERSION};
+use crate::document::{Document, Kind, LogDocument, PlanDocument};
 use crate::error::{ReadError, RecordFault};
 use crate::limits::{MAX_BYTES, MAX_LINES, is_too_deep};
+use crate::picture::Picture;
 use newel_engine::ids::PersonId;
 use newel_engine::record::Record;
+use newel_engine::wording::VariantWords;
 use serde::Deserialize;
 use serde_json::Value;
 use serde_json::value::RawValue;
@@ -22,19 +24,20 @@ struct Probe {
     seal: Option<Value>,
 }
 
-/// The envelope of version 1.
+/// The envelope of versions 1 and 2.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Envelope<'a> {
-    #[serde(rename = "format")]
-    _format: String,
-    #[serde(rename = "version")]
-    _version: u32,
+    format: String,
+    version: u32,
     #[serde(rename = "seal")]
     _seal: (),
     sha256: String,
     #[serde(borrow)]
     content: &'a RawValue,
+    /// Since version 2, in plans.
+    #[serde(default, deserialize_with = "crate::picture::from_texts")]
+    pictures: Vec<Picture>,
 }
 
 /// Reads a file of either kind.
@@ -77,12 +80,42 @@ pub fn read(bytes: &[u8]) -> Result<Document, ReadError> {
     }
     let document = match kind {
         Kind::Log => Document::Log(parse::<LogDocument>(content)?),
-        Kind::Plan => Document::Plan(Box::new(parse::<PlanDocument>(content)?)),
+        Kind::Plan => {
+            let mut plan = parse::<PlanDocument>(content)?;
+            plan.pictures = envelope.pictures;
+            // A picture that no word names was altered on its way: its name is its hash.
+            let named = |p: &Picture| plan.words.iter().any(|w| w.picture.as_ref() == Some(&p.name()));
+            if !plan.pictures.iter().all(named) {
+                return Err(ReadError::Altered);
+            }
+            if !plan.words.iter().all(VariantWords::is_sound) {
+                return Err(ReadError::Malformed { detail: "words out of bounds".to_owned() });
+            }
+            Document::Plan(Box::new(plan))
+        }
     };
     for (nth, line) in document.lines().iter().enumerate() {
         check_line(line, document.person()).map_err(|why| ReadError::RecordRefused { nth, why })?;
     }
     Ok(document)
+}
+
+/// A plan file's text without its pictures; all else stands as it was written, byte for byte. It reads as the same plan.
+///
+/// # Errors
+/// As [`read`].
+pub fn without_pictures(text: &str) -> Result<String, ReadError> {
+    let envelope: Envelope<'_> = serde_json::from_str(text).map_err(|e| malformed(&e))?;
+    if envelope.pictures.is_empty() {
+        return Ok(text.to_owned());
+    }
+    Ok(crate::write::enveloped(
+        &envelope.format,
+        envelope.version,
+        &envelope.sha256,
+        envelope.content.get(),
+        &[],
+    ))
 }
 
 /// Reads a log file.
@@ -121,7 +154,7 @@ fn kind_of(probe: &Probe) -> Result<Kind, ReadError> {
         .ok_or_else(|| ReadError::Malformed { detail: "no version".to_owned() })?;
     let kind = [Kind::Log, Kind::Plan].into_iter().find(|k| k.format() == format);
     match kind {
-        Some(kind) if version <= u64::from(VERSION) => {
+        Some(kind) if version <= u64::from(kind.newest()) => {
             if probe.seal.as_ref().is_some_and(|seal| !seal.is_null()) {
                 return Err(ReadError::Sealed);
             }

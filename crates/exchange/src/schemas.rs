@@ -34,7 +34,7 @@ struct PlanFile {
     #[schemars(extend("const" = "newel.plan"))]
     format: String,
     /// The version of the format.
-    #[schemars(extend("const" = 1))]
+    #[schemars(range(min = 1, max = 2))]
     version: u32,
     /// How the content is sealed; version 1 knows no seal.
     seal: (),
@@ -43,6 +43,9 @@ struct PlanFile {
     sha256: String,
     /// The content.
     content: PlanDocument,
+    /// Pictures that the words in the content name by their SHA-256: JPEG, PNG or WebP, in base64. Since version 2.
+    #[serde(default)]
+    pictures: Vec<String>,
 }
 
 /// The schemas as (file name, text), for docs/schema/. The same types give the same text.

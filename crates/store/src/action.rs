@@ -64,6 +64,8 @@ pub enum Action {
     SetStart,
     /// Set a rule for a client, or put it back.
     SetRule,
+    /// Wrote own words or a picture for a variant.
+    WordVariant,
     /// Took a plan file in.
     TakeInPlan,
     /// Wrote a plan file.
@@ -147,7 +149,10 @@ pub fn areas_of(payload: &Payload) -> BTreeSet<Area> {
         | Payload::Answer { .. }
         | Payload::Note { .. }
         | Payload::Consent { .. } => &[Area::Words],
-        Payload::PlanTakenIn { .. } | Payload::PlanSent { .. } | Payload::Override { .. } => &[Area::Plans],
+        Payload::PlanTakenIn { .. }
+        | Payload::PlanSent { .. }
+        | Payload::Override { .. }
+        | Payload::VariantWords(_) => &[Area::Plans],
     };
     areas.iter().copied().collect()
 }

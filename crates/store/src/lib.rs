@@ -33,6 +33,7 @@ mod id_source;
 mod instance;
 mod line;
 mod open;
+mod pictures;
 mod project;
 mod read;
 mod rows;

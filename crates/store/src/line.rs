@@ -104,6 +104,7 @@ pub(crate) fn target_of(payload: &Payload) -> Option<RecordId> {
         | Payload::PlanSent { .. }
         | Payload::Override { .. }
         | Payload::RuleSetting(_)
+        | Payload::VariantWords(_)
         | Payload::Unknown => None,
     }
 }

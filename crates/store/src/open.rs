@@ -74,8 +74,7 @@ impl Store {
     /// Opens an existing database without ever writing to it: for `check` and for a look.
     ///
     /// # Errors
-    /// As [`Store::open`]; an older schema is refused as [`StoreError::ReadOnly`], since it would have
-    /// to be brought up to date first.
+    /// As [`Store::open`]. An older schema is read as it is: migrations only ever add.
     pub fn open_read_only(path: impl AsRef<Path>) -> Result<Self, StoreError> {
         let path = path.as_ref();
         // SQLite makes no difference between a missing file and one that it may not open.
@@ -86,9 +85,6 @@ impl Store {
             schema::prepare_reading(&conn)?;
             if schema::is_new(&conn, path)? {
                 return Err(StoreError::Foreign { path: path.to_owned() });
-            }
-            if schema::version(&conn)? < schema::SCHEMA {
-                return Err(StoreError::ReadOnly { path: path.to_owned() });
             }
             Ok(Self { conn, path: path.to_owned(), ids: IdSource::Random, opened: Opened::ReadOnly })
         };

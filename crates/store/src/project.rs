@@ -131,6 +131,7 @@ fn payload(
         | Payload::PlanSent { .. }
         | Payload::Override { .. }
         | Payload::RuleSetting(_)
+        | Payload::VariantWords(_)
         | Payload::Unknown => Ok(()),
     }
 }

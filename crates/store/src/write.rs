@@ -118,3 +118,39 @@ fn require(conn: &Connection, person: PersonId, target: RecordId) -> Result<(), 
         .exists([target.to_string(), person.to_string()])?;
     if found { Ok(()) } else { Err(StoreError::NoSuchRecord(target)) }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use uuid::Uuid;
+
+    #[test]
+    fn a_full_disk_is_named_and_what_was_written_before_is_whole() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("log.db");
+        let mut store = Store::open(&path).unwrap();
+        let (person, at) = (PersonId(Uuid::from_u128(7)), "2026-03-02T09:30:00+01:00".parse().unwrap());
+        let note = |text: &str| vec![Payload::Note { text: text.to_owned() }];
+        store.write(Action::WriteNote, at, person, note("before")).unwrap();
+        // SQLite answers as on a disk without room once a page more is needed than it may have.
+        let pages: i64 = store.conn.query_row("PRAGMA page_count", [], |row| row.get(0)).unwrap();
+        store
+            .conn
+            .query_row(&format!("PRAGMA max_page_count = {pages}"), [], |row| row.get::<_, i64>(0))
+            .unwrap();
+        let long = "x".repeat(100_000);
+        let error = store.write(Action::WriteNote, at, person, note(&long)).unwrap_err();
+        assert_eq!(error.code(), "disk-full");
+        assert_eq!(store.lines(person).unwrap().len(), 1, "all of an action or nothing");
+        store.conn.query_row("PRAGMA max_page_count = 1000000", [], |row| row.get::<_, i64>(0)).unwrap();
+        store.write(Action::WriteNote, at, person, note(&long)).unwrap();
+        drop(store);
+        let again = Store::open(&path).unwrap();
+        assert_eq!(
+            again.lines(person).unwrap().len(),
+            2,
+            "once there is room it goes on, and the chain holds"
+        );
+        assert_eq!(again.check().unwrap().findings.len(), 0);
+    }
+}

@@ -26,6 +26,7 @@ import type { Start } from "./Start";
 import type { Symptom } from "./Symptom";
 import type { TodayThing } from "./TodayThing";
 import type { VariantId } from "./VariantId";
+import type { VariantWords } from "./VariantWords";
 import type { Versions } from "./Versions";
 import type { Voice } from "./Voice";
 import type { Weight } from "./Weight";
@@ -341,4 +342,4 @@ start: Start,
 /**
  * Why.
  */
-note: string, } | { "kind": "rule_setting" } & RuleSetting | { "kind": "unknown" };
+note: string, } | { "kind": "rule_setting" } & RuleSetting | { "kind": "variant_words" } & VariantWords | { "kind": "unknown" };

@@ -23,6 +23,11 @@ title: string,
  */
 per_week: number, 
 /**
+ * For how many weeks it was written; `None` leaves the end open. A week has gone by when its sessions are trained,
+ * not when seven days are over: who misses one goes on where she was.
+ */
+weeks?: number | null, 
+/**
  * Sessions, trained in this order and round again.
  */
 sessions: Array<PlanSession>, };

@@ -28,6 +28,18 @@ of: number,
  */
 programme: string, 
 /**
+ * The week of the programme, from 1.
+ */
+week: number, 
+/**
+ * For how many weeks it was written, if that was said.
+ */
+weeks: number | null, 
+/**
+ * True when all its weeks are trained: what comes now goes round once more.
+ */
+over: boolean, 
+/**
  * Estimated minutes.
  */
 minutes: number, 
@@ -67,6 +79,10 @@ readiness: Array<Readiness>,
  * Day of the session before, if there was one.
  */
 last: string | null, 
+/**
+ * Sets of the session before, where it was left and never ended.
+ */
+left_open: number | null, 
 /**
  * True if her kit has never been recorded.
  */

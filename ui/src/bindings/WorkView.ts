@@ -12,6 +12,7 @@ import type { SlotId } from "./SlotId";
 import type { Target } from "./Target";
 import type { Tempo } from "./Tempo";
 import type { VariantId } from "./VariantId";
+import type { VariantWords } from "./VariantWords";
 
 /**
  * A work card.
@@ -69,6 +70,10 @@ side: Side | null,
  * Cues in `catalogue.ftl` (`.cue1` on).
  */
 cues: number, 
+/**
+ * The coach's own cues and picture, in the place of the built-in ones.
+ */
+own: VariantWords | null, 
 /**
  * Load, prefilled.
  */

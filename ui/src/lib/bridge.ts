@@ -17,11 +17,13 @@ import type {
   IntakeForm,
   Kit,
   KitView,
+  LadderWordsView,
   Load,
   MarkedView,
   NextDay,
   OverrideForm,
   PathView,
+  PictureView,
   Programme,
   RestrictionKind,
   Role,
@@ -35,6 +37,7 @@ import type {
   TakeInView,
   TrainView,
   Weight,
+  WordsForm,
   WrittenView,
 } from './types';
 
@@ -53,6 +56,8 @@ export const roleSet = (role: Role): Promise<AppView> => invoke('role_set', { ro
 // --- Train ---
 
 export const trainView = (): Promise<TrainView> => invoke('train_view');
+/** The next session, when one has just ended: a second one on the same day. */
+export const trainOnward = (): Promise<TrainView> => invoke('train_onward');
 export const sessionBegin = (form: CheckInForm): Promise<TrainView> => invoke('session_begin', { form });
 export const nextDayAnswer = (run: string, answer: NextDay, symptoms: Symptom[]): Promise<TrainView> =>
   invoke('next_day_answer', { run, answer, symptoms });
@@ -138,6 +143,10 @@ export const overrideWrite = (person: string, form: OverrideForm): Promise<Clien
 export const planWrite = (person: string, path: string | null): Promise<WrittenView> =>
   invoke('plan_write', { person, path });
 export const planbookView = (): Promise<Programme[]> => invoke('planbook_view');
+export const wordsView = (): Promise<LadderWordsView[]> => invoke('words_view');
+export const wordsSave = (form: WordsForm): Promise<LadderWordsView[]> => invoke('words_save', { form });
+/** A picture of the coach's, by the hash of its bytes; on a client's device as well. */
+export const picture = (name: string): Promise<PictureView> => invoke('picture', { name });
 
 // --- errors ---
 

@@ -85,6 +85,7 @@ fn no_programme() -> Programme {
         revision: 0,
         title: String::new(),
         per_week: 0,
+        weeks: None,
         sessions: Vec::new(),
     }
 }

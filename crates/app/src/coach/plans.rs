@@ -37,6 +37,7 @@ impl Profile {
         let starts = known.plan.as_ref().filter(|p| !before_fresh(p)).map(|p| p.starts.clone());
         let in_force = known.plan.as_ref().map_or(0, |p| p.sequence);
         let sequence = sent.max().unwrap_or(0).max(in_force) + 1;
+        let (words, pictures) = self.words_out()?;
         Ok(PlanDocument {
             person,
             person_name: client_name(known.history()),
@@ -47,6 +48,8 @@ impl Profile {
             programme: Some(programme),
             starts: starts.unwrap_or_default(),
             lines: self.store.own_lines(person, &[])?,
+            words,
+            pictures,
         })
     }
 

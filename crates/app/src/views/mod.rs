@@ -5,9 +5,11 @@ pub mod common;
 pub mod path;
 pub mod safety;
 pub mod train;
+pub mod words;
 
 pub use coach::*;
 pub use common::*;
 pub use path::*;
 pub use safety::*;
 pub use train::*;
+pub use words::*;

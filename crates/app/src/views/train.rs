@@ -11,6 +11,7 @@ use newel_engine::reason::Reason;
 use newel_engine::record::{Purpose, Readiness, Reserve, Side, Symptom, TodayThing};
 use newel_engine::rules::{AmountForm, Class, Scope, Shelf, Urgency};
 use newel_engine::screening::ScreenDue;
+use newel_engine::wording::VariantWords;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
@@ -115,6 +116,12 @@ pub struct ReadyView {
     pub of: u8,
     /// Programme.
     pub programme: String,
+    /// The week of the programme, from 1.
+    pub week: u32,
+    /// For how many weeks it was written, if that was said.
+    pub weeks: Option<u8>,
+    /// True when all its weeks are trained: what comes now goes round once more.
+    pub over: bool,
     /// Estimated minutes.
     pub minutes: u16,
     /// True while there has been no screening.
@@ -135,6 +142,8 @@ pub struct ReadyView {
     pub readiness: Vec<Readiness>,
     /// Day of the session before, if there was one.
     pub last: Option<NaiveDate>,
+    /// Sets of the session before, where it was left and never ended.
+    pub left_open: Option<u16>,
     /// True if her kit has never been recorded.
     pub kit_unknown: bool,
 }
@@ -288,6 +297,8 @@ pub struct WorkView {
     pub side: Option<Side>,
     /// Cues in `catalogue.ftl` (`.cue1` on).
     pub cues: u8,
+    /// The coach's own cues and picture, in the place of the built-in ones.
+    pub own: Option<VariantWords>,
     /// Load, prefilled.
     pub load: Load,
     /// Loads that her kit can make for this variant, lightest first; empty when nothing is held.

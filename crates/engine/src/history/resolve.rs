@@ -89,6 +89,7 @@ pub fn run_of(payload: &Payload) -> Option<RunId> {
         | Payload::PlanSent { .. }
         | Payload::Override { .. }
         | Payload::RuleSetting(_)
+        | Payload::VariantWords(_)
         | Payload::Unknown => None,
     }
 }

@@ -167,6 +167,7 @@ impl History {
             | Payload::Correction { .. }
             | Payload::PlanTakenIn { .. }
             | Payload::PlanSent { .. }
+            | Payload::VariantWords(_)
             | Payload::Unknown => {}
         }
     }

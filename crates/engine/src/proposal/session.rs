@@ -7,7 +7,7 @@ use super::level::{LevelPick, level_today, variant_at};
 use super::load::{LoadCase, Pick};
 use super::types::{Gate, Offer, Outcome, Prescription, Proposal, SessionProposal};
 use crate::catalogue::{Ladder, Place};
-use crate::history::History;
+use crate::history::{History, Run};
 use crate::ids::GroupId;
 use crate::programme::{Amount, Block, PlanSession, Programme, Slot};
 use crate::reason::{Fact, Reason, ReasonCode, Reasons};
@@ -364,6 +364,25 @@ impl Bench<'_> {
             })
             .collect()
     }
+}
+
+/// How far a programme has come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Progress {
+    /// The week that the next session belongs to, from 1.
+    pub week: u32,
+    /// True when the sessions of all its weeks are trained.
+    pub over: bool,
+}
+
+/// How far a programme has come, by the sessions of it that were trained.
+#[must_use]
+pub fn progress(history: &History, programme: &Programme) -> Progress {
+    let of_it =
+        |r: &&Run| !r.sets.is_empty() && r.planned.as_ref().is_some_and(|(id, _, _)| *id == programme.id);
+    let trained = u32::try_from(history.runs.iter().filter(of_it).count()).unwrap_or(u32::MAX);
+    let week = trained / u32::from(programme.per_week.max(1)) + 1;
+    Progress { week, over: programme.weeks.is_some_and(|weeks| week > u32::from(weeks)) }
 }
 
 /// The planned session that comes next: the one after the last that was begun, round and round.

@@ -299,6 +299,7 @@ impl Scenario {
             revision: 1,
             title: self.name.into(),
             per_week: 3,
+            weeks: None,
             sessions: vec![PlanSession { id: "a".into(), title: "A".into(), blocks }],
         }
     }

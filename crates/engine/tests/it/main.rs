@@ -22,6 +22,7 @@ mod pinned_loads;
 mod pinned_sets;
 mod pinned_strength;
 mod pinned_symptoms;
+mod progress;
 mod properties;
 mod proposal;
 mod rules_matter;

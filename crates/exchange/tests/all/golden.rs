@@ -1,13 +1,14 @@
 //! The files of each released format version, which must be read for ever.
 
-use crate::support::{log, plan};
+use crate::support::{log, plan, plan_with_words};
 use newel_engine::record::{Payload, Record};
-use newel_exchange::{read_log, read_plan, write_log, write_plan};
+use newel_exchange::{read_log, read_plan, without_pictures, write_log, write_plan};
 use std::collections::BTreeSet;
 use std::mem::discriminant;
 
 const LOG_V1: &[u8] = include_bytes!("../golden/log-v1.json");
 const PLAN_V1: &[u8] = include_bytes!("../golden/plan-v1.json");
+const PLAN_V2: &[u8] = include_bytes!("../golden/plan-v2.json");
 
 #[test]
 fn version_1_is_read() {
@@ -22,7 +23,7 @@ fn version_1_is_read() {
             kinds.push(discriminant(&record.payload));
         }
     }
-    assert_eq!(kinds.len(), 31, "every kind of the first version is in it");
+    assert_eq!(kinds.len(), 32, "every kind of the first version is in it");
     assert_eq!(read_plan(PLAN_V1).unwrap(), plan(), "every value is what was written");
 }
 
@@ -42,4 +43,34 @@ fn a_record_stands_on_a_line_of_its_own_as_it_stands_in_the_log() {
         assert!(lines.contains(line.as_str()) || text.ends_with(&last), "{line}");
     }
     assert_eq!(text.lines().count(), records.len() + 1, "the envelope, and one line for each record");
+}
+
+#[test]
+fn version_2_brings_words_and_pictures_and_is_written_as_it_was() {
+    assert_eq!(read_plan(PLAN_V2).unwrap(), plan_with_words(), "every value is what was written");
+    assert!(write_plan(&plan_with_words()).unwrap() == PLAN_V2, "the bytes are part of the format");
+}
+
+#[test]
+fn a_plan_is_kept_without_its_pictures_and_reads_the_same() {
+    let text = std::str::from_utf8(PLAN_V2).unwrap();
+    let kept = without_pictures(text).unwrap();
+    assert!(!kept.contains("\"pictures\"") && kept.len() < text.len());
+    let expected = newel_exchange::PlanDocument { pictures: Vec::new(), ..plan_with_words() };
+    assert_eq!(read_plan(kept.as_bytes()).unwrap(), expected);
+    let v1 = std::str::from_utf8(PLAN_V1).unwrap();
+    assert_eq!(without_pictures(v1).unwrap(), v1, "a plan without pictures stays as it is");
+}
+
+#[test]
+fn a_picture_that_was_altered_is_told() {
+    let text = std::str::from_utf8(PLAN_V2).unwrap();
+    let at = text.find("\"pictures\":[").unwrap();
+    let (before, after) = text.split_at(at);
+    // The base64 of the beginning stays, so it still is a picture.
+    let altered = format!("{before}{}", after.replacen("BubyBtb", "BubyBub", 1));
+    assert_ne!(altered, text, "something is altered");
+    assert_eq!(read_plan(altered.as_bytes()).unwrap_err().code(), "altered");
+    let svg = format!("{before}{}", after.replacen("/9j/", "PHN2", 1));
+    assert_eq!(read_plan(svg.as_bytes()).unwrap_err().code(), "malformed", "not a picture at all");
 }

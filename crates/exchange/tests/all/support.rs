@@ -17,7 +17,8 @@ use newel_engine::record::{
 use newel_engine::rules::{RuleSetting, SettingTarget, SettingValue};
 use newel_engine::stage::{BirthMode, Stage};
 use newel_engine::units::{Newtons, Weight};
-use newel_exchange::{LogDocument, PlanDocument};
+use newel_engine::wording::VariantWords;
+use newel_exchange::{LogDocument, Picture, PlanDocument};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
@@ -270,6 +271,11 @@ fn of_the_laptop() -> Vec<Payload> {
         },
         Payload::Answer { question: id(PHONE, 18), text: "Ja, völlig.".into() },
         Payload::Override { start: start(), note: "she lifts this at work".into() },
+        Payload::VariantWords(VariantWords {
+            variant: "squat-goblet".into(),
+            cues: vec!["Sit between your heels".into()],
+            picture: None,
+        }),
         Payload::RuleSetting(RuleSetting {
             target: SettingTarget::Number { rule: "load.step".into(), name: "share".into() },
             value: SettingValue::Number(0.05),
@@ -333,9 +339,23 @@ pub fn plan() -> PlanDocument {
             revision: 2,
             title: "Back to the staircase".into(),
             per_week: 2,
+            weeks: None,
             sessions: vec![PlanSession { id: "monday".into(), title: "Monday".into(), blocks: vec![block] }],
         }),
         starts: vec![start()],
         lines: stream(LAPTOP, of_the_laptop()),
+        words: Vec::new(),
+        pictures: Vec::new(),
+    }
+}
+
+/// The plan file of the tests with the coach's own words and a picture: the smallest that begins as a JPEG does.
+pub fn plan_with_words() -> PlanDocument {
+    let picture = Picture::of(b"\xFF\xD8\xFF\xE0 no more than a beginning".to_vec()).unwrap();
+    let cues = vec!["Sit between your heels".into(), "Breathe out, \"as if\" through a straw".into()];
+    PlanDocument {
+        words: vec![VariantWords { variant: "squat-goblet".into(), cues, picture: Some(picture.name()) }],
+        pictures: vec![picture],
+        ..plan()
     }
 }

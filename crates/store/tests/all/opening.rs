@@ -189,3 +189,17 @@ fn a_damaged_database_is_called_so() {
     };
     assert_eq!(code, "corrupt");
 }
+
+#[test]
+fn a_database_of_the_first_schema_is_looked_at_as_it_is_and_brought_up_to_date_when_opened() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("old.db");
+    drop(Store::open(&path).unwrap());
+    sql(&path, "DROP TABLE pictures; PRAGMA user_version = 1");
+    assert_eq!(Store::open_read_only(&path).unwrap().setting("name").unwrap(), None, "it is read");
+    let mut store = Store::open(&path).unwrap();
+    store.keep_picture("a", b"bytes").unwrap();
+    store.keep_picture("a", b"others").unwrap();
+    assert_eq!(store.picture("a").unwrap().as_deref(), Some(&b"bytes"[..]), "a name stands for its bytes");
+    assert_eq!(store.picture("b").unwrap(), None);
+}

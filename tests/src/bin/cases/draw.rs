@@ -145,6 +145,7 @@ fn programme(chance: &mut Chance, catalogue: &Catalogue) -> Programme {
         revision: 1,
         title: "drawn".into(),
         per_week: 2,
+        weeks: None,
         sessions: vec![PlanSession { id: "a".into(), title: "A".into(), blocks }],
     }
 }

@@ -32,6 +32,9 @@ export class Train {
   /** Counts what is logged on this page, so that a screen reader is told. */
   logged = $state(0);
 
+  /** The last set that was tapped did not get onto the disk. */
+  unlogged = $state(false);
+
   readonly memory: Memory;
   /** Moves when the memory changes: it is no reactive state itself. */
   #turn = $state(0);
@@ -82,6 +85,11 @@ export class Train {
     return this.#do(() => bridge.nextDayAnswer(run, answer, symptoms));
   }
 
+  /** On to the next session, from the card of one that has just ended. */
+  onward(): Promise<boolean> {
+    return this.#do(bridge.trainOnward);
+  }
+
   async start(form: CheckInForm): Promise<void> {
     if (await this.#do(() => bridge.sessionBegin(form))) this.checkingIn = false;
   }
@@ -92,6 +100,7 @@ export class Train {
   async log(entry: SetEntry, reserve: Reserve | null): Promise<boolean> {
     const ok = await this.#do(() => bridge.setLog(entry.form(reserve)));
     if (ok) this.logged += 1;
+    this.unlogged = !ok;
     return ok;
   }
 

@@ -93,6 +93,7 @@ pub fn programme_of(slots: Vec<Slot>, rounds: u8) -> Programme {
         revision: 1,
         title: "Strength at home".into(),
         per_week: 2,
+        weeks: None,
         sessions: vec![PlanSession { id: "a".into(), title: "A".into(), blocks }],
     }
 }
