@@ -111,6 +111,11 @@ trend-marks = { $count ->
    *[other] Symptoms were marked on { $count } of these days.
 }
 trend-none = No strength to show yet: it needs a set with a load and an answer on how many more were left.
+trend-walk = Day by day
+trend-at = { $day }: { $kg } kg, between { $low } and { $high }{ $marked ->
+    [yes] ; a symptom was marked
+   *[no] { "" }
+}
 trend-table = The numbers as a table
 trend-col-day = day
 trend-col-kg = estimate, kg

@@ -111,6 +111,11 @@ trend-marks = { $count ->
    *[other] Se marcaron síntomas en { $count } de estos días.
 }
 trend-none = Aún no hay fuerza que mostrar: hace falta una serie con carga y una respuesta sobre cuántas quedaban en reserva.
+trend-walk = Día a día
+trend-at = { $day }: { $kg } kg, entre { $low } y { $high }{ $marked ->
+    [yes] ; se marcó un síntoma
+   *[no] { "" }
+}
 trend-table = Los números en una tabla
 trend-col-day = día
 trend-col-kg = estimación, kg

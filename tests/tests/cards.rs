@@ -168,3 +168,32 @@ async fn a_whole_session_is_trained_by_keys_alone() -> Result<()> {
     }
     anyhow::bail!("the session does not end")
 }
+
+#[tokio::test]
+async fn the_trend_is_walked_by_keys_and_said() -> Result<()> {
+    let scratch = tempfile::tempdir()?;
+    let window = opened(&scratch, "Freya").await?;
+    window.click(&id("nav-path")).await?;
+    window.find(&id("trend-walk")).await?;
+    let last = window
+        .run("return document.querySelector('[data-testid=trend-walk]').ariaValueText ?? document.querySelector('[data-testid=trend-walk]').getAttribute('aria-valuetext');", Vec::new())
+        .await?;
+    window.run("document.querySelector('[data-testid=trend-walk]').focus();", Vec::new()).await?;
+    window.key(Key::Left).await?;
+    let before = window.read(&id("trend-at")).await?.text;
+    assert!(before.contains("kg, between"), "{before}");
+    assert_ne!(json!(before), last, "a day earlier than the last");
+    window.key(Key::Home).await?;
+    window
+        .until(&format!("document.querySelector('[data-testid=trend-at]').innerText !== {}", json!(before)))
+        .await?;
+    let spoken = window
+        .run(
+            "return document.querySelector('[data-testid=trend-walk]').getAttribute('aria-valuetext');",
+            Vec::new(),
+        )
+        .await?;
+    assert_eq!(json!(window.read(&id("trend-at")).await?.text), spoken, "what is seen is what is read out");
+    window.picture(newel_tests::target("cards/trend")?.join("walked.png")).await?;
+    window.close().await
+}

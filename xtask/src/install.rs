@@ -14,6 +14,9 @@ const TO_BUILD: [&str; 3] = ["libwebkit2gtk-4.1-dev", "build-essential", "pkg-co
 /// Debian's packages to steer the window without a display.
 const TO_STEER: [&str; 4] = ["xvfb", "xauth", "webkit2gtk-driver", "fonts-dejavu-core"];
 
+/// Debian's packages to hear what a screen reader is told.
+const TO_READ: [&str; 4] = ["at-spi2-core", "dbus", "python3-gi", "gir1.2-atspi-2.0"];
+
 /// Debian's packages for the checks in Python.
 const FOR_PYTHON: [&str; 1] = ["python3-venv"];
 /// Python's oldest version that tests/python/requirements.txt has packages for.
@@ -33,6 +36,12 @@ pub fn ready(purpose: For) -> Result<()> {
     system(purpose)?;
     node()?;
     ui_packages()
+}
+
+/// What is needed to hear what a screen reader is told; elsewhere than on Debian it is said when it is missing.
+pub fn reader() -> Result<()> {
+    ready(For::Steering)?;
+    if program("dpkg-query", &["--version"]).answer().is_some() { packages(&TO_READ) } else { Ok(()) }
 }
 
 /// The libraries and programs of the system.

@@ -21,8 +21,10 @@ cargo xtask run        install what is missing, build, and open the window on th
 cargo xtask walk       the main job in the real window without a display; pictures and files in target/walk/
 cargo xtask test       every check and test, in the order of the cheapest first
 cargo xtask python     the checks in Python alone: figures against general libraries, and the second implementation
-cargo xtask screens    pictures of the screens, in target/screens/
+cargo xtask screens    pictures of every card and screen, in docs/screens/
 cargo xtask figures    every figure on sheets, in target/figures/
+cargo xtask reader     what a screen reader is told on three cards, in target/reader/
+cargo xtask speed      how soon the next card stands after a tap, and the first one after a start
 cargo xtask bindings   write ui/src/bindings/ from the Rust types
 cargo xtask schemas    write docs/schema/ from the Rust types
 cargo xtask icons      draw every icon size from icons/newel.svg (--check: only compare)";
@@ -35,6 +37,8 @@ fn main() -> ExitCode {
         ["walk", rest @ ..] => open::walk(rest),
         ["screens", rest @ ..] => open::screens(rest),
         ["figures", rest @ ..] => open::figures(rest),
+        ["reader"] => open::reader(),
+        ["speed", rest @ ..] => open::speed(rest),
         ["test"] => test::test(),
         ["python"] => python::all(),
         ["bindings"] => generated::write(generated::Kind::Bindings),

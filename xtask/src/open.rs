@@ -37,6 +37,21 @@ pub fn figures(rest: &[&str]) -> Result<()> {
     steered("figures", rest)
 }
 
+/// What a screen reader is told on three cards, on a session bus of its own.
+pub fn reader() -> Result<()> {
+    install::reader()?;
+    build::screens()?;
+    let window = build::window(&["newel-tests", "newel"])?;
+    let program_path = build::output()?.join("reader");
+    let words = ["--", &program_path.to_string_lossy()];
+    program("dbus-run-session", &words).with("NEWEL_WINDOW", window).step("reader")
+}
+
+/// How soon cards stand.
+pub fn speed(rest: &[&str]) -> Result<()> {
+    steered("speed", rest)
+}
+
 /// Runs one of the programs of tests/ that steer the window.
 fn steered(name: &str, rest: &[&str]) -> Result<()> {
     install::ready(For::Steering)?;

@@ -1,137 +1,99 @@
-//! Pictures of every card and screen as they are, in four sizes, light and dark: target/screens/.
-
-use std::path::{Path, PathBuf};
+//! Pictures of every card and screen in docs/screens/: for each a sheet of four sizes, light and dark, and the few that
+//! the README shows, each alone.
 
 use anyhow::{Context, Result};
-use newel_tests::job;
-use newel_tests::{LAPTOP, Opening, PHONE, Scheme, Size, Window, target};
-use serde_json::{Value, json};
+use image::imageops::{self, FilterType};
+use image::{Rgba, RgbaImage};
+use newel_tests::{LAPTOP, Opening, PHONE, Scheme, Size, Window, fit, job, repository, tour};
+use serde_json::json;
+use std::path::{Path, PathBuf};
 
 const NARROW: Size = Size { width: 320, height: 640 };
 const LANDSCAPE: Size = Size { width: 844, height: 390 };
-const SIZES: [(Size, &str); 4] =
-    [(PHONE, "phone"), (NARROW, "narrow"), (LANDSCAPE, "landscape"), (LAPTOP, "laptop")];
+
+/// Where each size stands on a sheet, in pixels of the screen; a sheet is half as large.
+const PLACES: [(Size, u32, u32); 4] =
+    [(PHONE, 0, 0), (NARROW, 410, 0), (LANDSCAPE, 750, 0), (LAPTOP, 1614, 0)];
+const WIDTH: u32 = 1614 + 1280;
+const ROW: u32 = 864;
+
+/// The pictures that the README shows: card, size, scheme.
+const ALONE: [(&str, Size, Scheme, &str); 6] = [
+    ("ready", PHONE, Scheme::Light, "ready-phone-light"),
+    ("work", PHONE, Scheme::Light, "work-phone-light"),
+    ("rest", PHONE, Scheme::Light, "rest-phone-light"),
+    ("mark-said", PHONE, Scheme::Light, "mark-said-phone-light"),
+    ("work", LANDSCAPE, Scheme::Light, "work-landscape-light"),
+    ("story", LAPTOP, Scheme::Light, "desk-laptop-light"),
+];
 
 struct Album {
     folder: PathBuf,
-    scheme: Scheme,
+    home: Size,
 }
 
 impl Album {
-    /// A picture in each size; the window ends as a phone.
     async fn shows(&self, window: &Window, name: &str) -> Result<()> {
-        for (size, device) in SIZES.into_iter().rev() {
-            window.resize(size).await?;
-            // A card's way in is over, and the new size has been laid out and painted.
-            tokio::time::sleep(std::time::Duration::from_millis(350)).await;
-            window
-                .run(
-                    "window.painted = false;
-                     requestAnimationFrame(() => requestAnimationFrame(() => { window.painted = true; }));",
-                    Vec::new(),
-                )
-                .await?;
-            window.until("window.painted").await?;
-            tokio::time::sleep(std::time::Duration::from_millis(150)).await;
-            let file = format!("{name}-{device}-{}.png", self.scheme.name());
-            window.picture(self.folder.join(&file)).await?;
-            println!("wrote target/screens/{file}");
+        let mut sheet = RgbaImage::from_pixel(WIDTH, 2 * ROW, Rgba([128, 128, 128, 255]));
+        for (row, scheme) in Scheme::BOTH.into_iter().enumerate() {
+            let script = "document.documentElement.dataset.scheme = arguments[0];";
+            window.run(script, vec![json!(scheme.name())]).await?;
+            for (size, x, y) in PLACES {
+                window.resize(size).await?;
+                fit::settled(window).await?;
+                // What is painted is put together by another process a moment later.
+                tokio::time::sleep(std::time::Duration::from_millis(200)).await;
+                let png = window.client().screenshot().await?;
+                let alone = ALONE.iter().find(|(n, s, c, _)| (*n, *s, *c) == (name, size, scheme));
+                if let Some((.., file)) = alone {
+                    std::fs::write(self.folder.join(format!("{file}.png")), &png)?;
+                }
+                let picture = image::load_from_memory(&png)?.to_rgba8();
+                let top = y + u32::try_from(row)? * ROW;
+                imageops::replace(&mut sheet, &picture, i64::from(x), i64::from(top));
+            }
         }
+        window.run("document.documentElement.dataset.scheme = 'light';", Vec::new()).await?;
+        window.resize(self.home).await?;
+        fit::settled(window).await?;
+        let small = imageops::resize(&sheet, WIDTH / 2, ROW, FilterType::CatmullRom);
+        let file = self.folder.join("sheets").join(format!("{name}.png"));
+        with_few_colours(&small, &file).with_context(|| file.display().to_string())?;
+        println!("wrote docs/screens/sheets/{name}.png");
         Ok(())
     }
 }
 
+/// A picture of 128 colours is a third of the size, and the screens have few.
+fn with_few_colours(picture: &RgbaImage, file: &Path) -> Result<()> {
+    let colours = color_quant::NeuQuant::new(10, 128, picture.as_raw());
+    let bytes: Vec<u8> =
+        picture.pixels().map(|p| u8::try_from(colours.index_of(&p.0)).unwrap_or(0)).collect();
+    let mut encoder = png::Encoder::new(std::fs::File::create(file)?, picture.width(), picture.height());
+    encoder.set_color(png::ColorType::Indexed);
+    encoder.set_depth(png::BitDepth::Eight);
+    encoder.set_palette(colours.color_map_rgb());
+    encoder.set_compression(png::Compression::High);
+    encoder.write_header()?.write_image_data(&bytes)?;
+    Ok(())
+}
+
 #[tokio::main(flavor = "current_thread")]
 async fn main() -> Result<()> {
-    let folder = target("screens")?;
-    for scheme in Scheme::BOTH {
-        let scratch = tempfile::tempdir()?;
-        let album = Album { folder: folder.clone(), scheme };
-        let window = Window::open(Opening::new(scratch.path()).scheme(scheme).size(PHONE)).await?;
-        album.shows(&window, "start").await?;
-        let profiles = job::makes_the_demo(&window).await?;
-        album.shows(&window, "people").await?;
-        client(&window, &album, &profiles).await?;
-        stopped(&window, &album, &profiles).await?;
-        coach(&window, &album, &profiles, scratch.path()).await?;
-        window.close().await?;
+    let folder = repository().join("docs/screens");
+    if folder.exists() {
+        std::fs::remove_dir_all(&folder)?;
     }
-    Ok(())
-}
-
-async fn client(window: &Window, album: &Album, profiles: &[Value]) -> Result<()> {
-    job::opens(window, job::named(profiles, "Freya")?).await?;
-    job::until_card(window, "ready").await?;
-    album.shows(window, "ready").await?;
-    window.click(&job::id("begin")).await?;
-    job::until_card(window, "check-in").await?;
-    album.shows(window, "check-in").await?;
-    window.click(&job::id("check-in-back")).await?;
-    job::begins_a_session(window).await?;
-    album.shows(window, "block").await?;
-    job::moves_on(window).await?;
-    album.shows(window, "work-timed").await?;
-    job::logs_the_set(window, 3).await?;
-    job::moves_on(window).await?;
-    album.shows(window, "work").await?;
-    window.click(&job::id("more")).await?;
-    // The sheet alone: it closes when the window changes its size.
-    tokio::time::sleep(std::time::Duration::from_millis(350)).await;
-    window.picture(album.folder.join(format!("more-phone-{}.png", album.scheme.name()))).await?;
-    window.run("document.querySelector('dialog[open]')?.close();", Vec::new()).await?;
-    job::logs_the_set(window, 3).await?;
-    job::until_card(window, "rest").await?;
-    album.shows(window, "rest").await?;
-    job::moves_on(window).await?;
-    window.click(&job::id("feel")).await?;
-    job::until_card(window, "mark").await?;
-    album.shows(window, "mark").await?;
-    window.click(&job::id("kind-heaviness")).await?;
-    window.click(&job::id("amount-clearly")).await?;
-    job::until_said(window).await?;
-    album.shows(window, "mark-said").await?;
-    window.click(&job::id("mark-go")).await?;
-    window.until("!document.querySelector('[data-testid=card-mark]')").await?;
-    job::trains_the_rest(window).await?;
-    album.shows(window, "finish").await?;
-    job::finishes(window, 4, "").await?;
-    album.shows(window, "finished").await?;
-    for screen in ["path", "kit", "send"] {
-        window.click(&job::id(&format!("nav-{screen}"))).await?;
-        window.find(&job::id(screen)).await?;
-        album.shows(window, screen).await?;
-    }
-    job::changes_profile(window).await
-}
-
-async fn stopped(window: &Window, album: &Album, profiles: &[Value]) -> Result<()> {
-    job::opens(window, job::named(profiles, "Selin")?).await?;
-    job::until_card(window, "stop").await?;
-    album.shows(window, "stop").await?;
-    job::changes_profile(window).await
-}
-
-async fn coach(window: &Window, album: &Album, profiles: &[Value], _data: &Path) -> Result<()> {
-    let coach = profiles.iter().find(|p| p["role"] == "coach").context("a coach")?;
-    job::opens(window, coach).await?;
-    window.find(&job::id("desk-take-in")).await?;
-    album.shows(window, "desk").await?;
-    let desk = job::ask(window, "desk_view", json!({})).await?;
-    let queue = desk["queue"].as_array().cloned().unwrap_or_default();
-    let with_hold = queue
-        .iter()
-        .find(|e| e["findings"].as_array().is_some_and(|f| f.iter().any(|f| f["code"] == "hold-waits")));
-    let entry = with_hold.or(queue.first()).context("somebody is on the Desk")?;
-    let person = entry["person"].as_str().unwrap_or_default();
-    window.resize(LAPTOP).await?;
-    window.click(&job::id(&format!("desk-entry-{person}"))).await?;
-    window.find(&job::id("story")).await?;
-    album.shows(window, "story").await?;
-    for screen in ["roster", "planbook", "send"] {
-        window.click(&job::id(&format!("nav-{screen}"))).await?;
-        window.find(&job::id(screen)).await?;
-        let name = if screen == "send" { "send-coach" } else { screen };
-        album.shows(window, name).await?;
-    }
-    Ok(())
+    std::fs::create_dir_all(folder.join("sheets"))?;
+    let scratch = tempfile::tempdir()?;
+    let window = Window::open(Opening::new(scratch.path()).size(PHONE)).await?;
+    let client = Album { folder: folder.clone(), home: PHONE };
+    window.find(&job::id("start")).await?;
+    client.shows(&window, "start").await?;
+    let profiles = job::makes_the_demo(&window).await?;
+    client.shows(&window, "people").await?;
+    tour::client(&window, &profiles, async |name| client.shows(&window, name).await).await?;
+    let coach = Album { folder, home: LAPTOP };
+    tour::coach(&window, &profiles, async |name| coach.shows(&window, name).await).await?;
+    window.close().await
 }
