@@ -193,10 +193,10 @@ fn edit_by(desk: &Desk, kind: u8, a: usize, b: usize, c: u16) -> Edit {
     let slot = |n: usize| slots.get(n % slots.len().max(1)).cloned().unwrap_or_else(|| "none".into());
     let ladder = LadderId::from(LADDERS[b % LADDERS.len()]);
     let small = u8::try_from(c % 15).unwrap_or(0);
-    let some = b % 3 != 0;
+    let some = !b.is_multiple_of(3);
     match kind % 21 {
         0 => Edit::Title { title: format!("title {c}") },
-        1 if a % 2 == 0 => Edit::PerWeek { per_week: small },
+        1 if a.is_multiple_of(2) => Edit::PerWeek { per_week: small },
         1 => Edit::Weeks { weeks: some.then_some(small) },
         2 => Edit::AddSession { title: format!("session {c}") },
         3 => Edit::CopySession { session: pick(a) },
@@ -205,7 +205,7 @@ fn edit_by(desk: &Desk, kind: u8, a: usize, b: usize, c: u16) -> Edit {
         6 => Edit::DropSession { session: pick(a) },
         7 | 8 => {
             let names = (0..b % 5).map(|n| LadderId::from(LADDERS[(a + n) % LADDERS.len()])).collect();
-            Edit::AddBlock { session: pick(a), ladders: names, finisher: c % 3 == 0 }
+            Edit::AddBlock { session: pick(a), ladders: names, finisher: c.is_multiple_of(3) }
         }
         9 => Edit::CopyBlock { block: block(a) },
         10 => Edit::MoveBlock { block: block(a), session: pick(b), to: small },
@@ -214,22 +214,26 @@ fn edit_by(desk: &Desk, kind: u8, a: usize, b: usize, c: u16) -> Edit {
             rounds: some.then_some(small),
             rest_seconds: Some(c),
             rest_between_seconds: some.then_some(c / 2),
-            finisher: (b % 2 == 0).then_some(b % 4 == 0),
+            finisher: (b.is_multiple_of(2)).then_some(b.is_multiple_of(4)),
         },
         12 => Edit::DropBlock { block: block(a) },
         13 => Edit::AddSlot { block: block(a), ladder },
         14 => Edit::MoveSlot { slot: slot(a), block: block(b), to: small },
         15 => Edit::LadderOfSlot { slot: slot(a), ladder },
-        16 => {
-            Edit::AmountOfSlot { slot: slot(a), low: some.then_some(c), high: (c % 2 == 0).then_some(c / 2) }
-        }
+        16 => Edit::AmountOfSlot {
+            slot: slot(a),
+            low: some.then_some(c),
+            high: (c.is_multiple_of(2)).then_some(c / 2),
+        },
         17 => Edit::ReserveOfSlot { slot: slot(a), target_rir: small },
         18 => {
             Edit::TempoOfSlot { slot: slot(a), down: some.then_some(small), pause: None, up: Some(small * 2) }
         }
-        19 if some => {
-            Edit::LevelsOfSlot { slot: slot(a), low: Some(small), high: (c % 2 == 0).then_some(small) }
-        }
+        19 if some => Edit::LevelsOfSlot {
+            slot: slot(a),
+            low: Some(small),
+            high: (c.is_multiple_of(2)).then_some(small),
+        },
         19 => Edit::FreeTempo { slot: slot(a) },
         _ => Edit::DropSlot { slot: slot(a) },
     }
