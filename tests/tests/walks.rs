@@ -1,6 +1,8 @@
 //! Three walks as people are: in a hurry, with one free hand, and at 34 weeks with heaviness in round two.
 
 use anyhow::{Context, Result, ensure};
+use newel_engine::catalogue::{Catalogue, Place, Position};
+use newel_engine::ids::VariantId;
 use newel_tests::job::{self, id};
 use newel_tests::{Opening, PHONE, Window, fit, target};
 use serde_json::{Value, json};
@@ -73,7 +75,7 @@ async fn in_a_hurry_every_tap_is_made_twice_and_nothing_is_logged_twice() -> Res
     double(&window, "finish").await?;
     job::until_card(&window, "finished").await?;
     let after = job::ask(&window, "path_view", json!({})).await?;
-    assert_eq!(runs(&after), runs(&before).max(1), "one session, begun once and ended once");
+    assert_eq!(runs(&after), runs(&before), "one session, begun once and ended once");
     let sets = after["sessions"][0]["sets"].as_array().map_or(0, Vec::len);
     assert_eq!(sets, taps, "as many sets as were meant");
     window.close().await
@@ -162,7 +164,6 @@ async fn at_34_weeks_heaviness_in_round_two_makes_it_easier_at_once_and_next_tim
     let person = roster["clients"][0]["person"].clone();
     let programme = roster["programmes"][0]["id"].clone();
     job::ask(&window, "programme_give", json!({ "person": person, "programme": programme })).await?;
-    // She starts on the second step of her first ladder with a load, so that there is a way down.
     let plan = job::ask(&window, "plan_write", json!({ "person": person, "path": null })).await?;
     let text = std::fs::read_to_string(plan["path"].as_str().unwrap_or_default())?;
     job::ask(&window, "profile_from_plan", json!({ "text": text })).await?;
@@ -178,7 +179,22 @@ async fn at_34_weeks_heaviness_in_round_two_makes_it_easier_at_once_and_next_tim
     assert!(said.contains("34 weeks"), "{said}");
     // No option flat on the back is in today's session (ACOG CO 804, SOGC/CSEP 2019 by the rule pack).
     let view = job::ask(&window, "train_view", json!({})).await?;
-    assert!(!view["state"]["slots"].to_string().contains("floor-press"), "{}", view["state"]["slots"]);
+    let catalogue = Catalogue::built_in()?;
+    let slots = view["state"]["slots"].as_array().cloned().unwrap_or_default();
+    let proposed: Vec<_> = slots
+        .iter()
+        .filter_map(|s| catalogue.place(&VariantId::from(s["outcome"]["variant"].as_str()?)))
+        .collect();
+    ensure!(proposed.len() > 3, "options are proposed: {slots:?}");
+    let on_the_back = |p: &Place<'_>| p.variant.position == Position::Supine;
+    assert!(!proposed.iter().any(on_the_back), "{slots:?}");
+    let has_such = |p: &Place<'_>| {
+        p.ladder.levels.iter().flat_map(|l| &l.variants).any(|v| v.position == Position::Supine)
+    };
+    assert!(
+        proposed.iter().any(has_such),
+        "a ladder that has one is among them, so that something was left out"
+    );
     job::begins_a_session(&window).await?;
     let mut round_two = Value::Null;
     while job::moves_on(&window).await? {

@@ -42,10 +42,7 @@ impl Profile {
     /// # Errors
     /// When the log cannot be read.
     pub fn train_view(&mut self, now: DateTime<FixedOffset>) -> Result<TrainView, AppError> {
-        let person = self.person_view(self.person(), now.date_naive())?;
-        let books = self.books();
-        let known = self.own()?;
-        Ok(train_view::build(known, &books, person, now, false))
+        self.train_screen(now, false)
     }
 
     /// The Train screen with the next session, when one has just ended: a second one on the same day.
@@ -53,10 +50,14 @@ impl Profile {
     /// # Errors
     /// When the log cannot be read.
     pub fn train_onward(&mut self, now: DateTime<FixedOffset>) -> Result<TrainView, AppError> {
+        self.train_screen(now, true)
+    }
+
+    fn train_screen(&mut self, now: DateTime<FixedOffset>, onward: bool) -> Result<TrainView, AppError> {
         let person = self.person_view(self.person(), now.date_naive())?;
         let books = self.books();
         let known = self.own()?;
-        Ok(train_view::build(known, &books, person, now, true))
+        Ok(train_view::build(known, &books, person, now, onward))
     }
 
     /// Check-in, then the session begins, unless what was said closes training.
