@@ -178,6 +178,53 @@ variant-bridge-single-leg-incline = One-leg bridge, on an incline
     .cue2 = Keep both sides of the pelvis level
     .cue3 = Smaller is fine while it stays level
 
+## Thrust
+
+ladder-thrust = Hip thrust
+
+variant-thrust-two-legs = Hip thrust
+    .setup = Shoulder blades on a sofa edge, or a chair against a wall
+    .breath = Breathe out lifting
+    .cue1 = Feet under your knees, press through the heels
+    .cue2 = Lift until the hips are almost as high as the knees
+    .cue3 = Chest stays the highest, ribs down
+variant-thrust-kneeling = Kneeling hip thrust
+    .setup = Kneel on a cushion, a chair in front of you to hold
+    .breath = Breathe out coming up
+    .cue1 = Sit back towards your heels, only as far as is easy
+    .cue2 = Push the hips forward until you kneel tall
+    .cue3 = Buttocks firm at the top, ribs over hips
+variant-thrust-paused = Paused hip thrust
+    .setup = Shoulder blades on a sofa edge, or a chair against a wall
+    .breath = Breathe out lifting
+    .cue1 = Press through the heels
+    .cue2 = Stay up for three counts, still breathing
+    .cue3 = Chest stays the highest, ribs down
+variant-thrust-kneeling-paused = Paused kneeling hip thrust
+    .setup = Kneel on a cushion, a chair in front of you to hold
+    .breath = Breathe out coming up
+    .cue1 = Push the hips forward until you kneel tall
+    .cue2 = Stay tall for three counts, still breathing
+    .cue3 = Sit back slowly
+variant-thrust-loaded = Weighted hip thrust
+    .setup = Shoulders on a sofa edge, weight on the hip bones, belly free
+    .breath = Breathe out lifting
+    .cue1 = Hold the weight still with both hands
+    .cue2 = Lift until the hips are almost as high as the knees
+    .cue3 = Lower slowly, chest stays the highest
+variant-thrust-kneeling-loaded = Kneeling hip thrust, one weight
+    .setup = Kneel on a cushion, one weight upright at your chest
+    .breath = Breathe out coming up
+    .cue1 = Keep the weight close to your breastbone
+    .cue2 = Sit back towards your heels, only as far as is easy
+    .cue3 = Push the hips forward until you kneel tall
+variant-thrust-single-leg = One-leg hip thrust
+    .setup = Shoulder blades on a sofa edge, one foot down, one leg lifted
+    .breath = Breathe out lifting
+    .cue1 = Press through the one heel
+    .cue2 = Keep both sides of the pelvis level
+    .cue3 = Smaller is fine while it stays level
+
 ## Split squat
 
 ladder-split-squat = Split squat

@@ -178,6 +178,53 @@ variant-bridge-single-leg-incline = Puente a una pierna, espalda elevada
     .cue2 = Los dos lados de la pelvis, a la misma altura
     .cue3 = Sube menos si así la pelvis sigue nivelada
 
+## Thrust
+
+ladder-thrust = Empuje de cadera
+
+variant-thrust-two-legs = Empuje de cadera
+    .setup = Omóplatos en el borde del sofá o de una silla contra la pared
+    .breath = Suelta el aire al subir
+    .cue1 = Pies bajo las rodillas, empuja con los talones
+    .cue2 = Sube la cadera casi hasta la altura de las rodillas
+    .cue3 = El pecho queda por encima de la cadera, costillas abajo
+variant-thrust-kneeling = Empuje de cadera, de rodillas
+    .setup = De rodillas sobre un cojín, con una silla delante a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Lleva la cadera hacia los talones, hasta donde resulte fácil
+    .cue2 = Empuja la cadera hacia delante hasta erguirte
+    .cue3 = Arriba, glúteos firmes y costillas encima de la cadera
+variant-thrust-paused = Empuje de cadera con pausa
+    .setup = Omóplatos en el borde del sofá o de una silla contra la pared
+    .breath = Suelta el aire al subir
+    .cue1 = Empuja con los talones
+    .cue2 = Quédate arriba contando hasta tres, sin dejar de respirar
+    .cue3 = El pecho queda por encima de la cadera, costillas abajo
+variant-thrust-kneeling-paused = Empuje de rodillas con pausa
+    .setup = De rodillas sobre un cojín, con una silla delante a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Empuja la cadera hacia delante hasta erguirte
+    .cue2 = Quédate arriba contando hasta tres, sin dejar de respirar
+    .cue3 = Vuelve atrás despacio
+variant-thrust-loaded = Empuje de cadera con peso
+    .setup = Omóplatos en el borde del sofá, pesa en la cadera, vientre libre
+    .breath = Suelta el aire al subir
+    .cue1 = Sujeta la pesa quieta con las dos manos
+    .cue2 = Sube la cadera casi hasta la altura de las rodillas
+    .cue3 = Baja despacio, el pecho queda por encima de la cadera
+variant-thrust-kneeling-loaded = Empuje de rodillas, una pesa
+    .setup = De rodillas sobre un cojín, una pesa en vertical junto al pecho
+    .breath = Suelta el aire al subir
+    .cue1 = La pesa, cerca del esternón
+    .cue2 = Lleva la cadera hacia los talones, hasta donde resulte fácil
+    .cue3 = Empuja la cadera hacia delante hasta erguirte
+variant-thrust-single-leg = Empuje de cadera a una pierna
+    .setup = Omóplatos en el borde del sofá, un pie apoyado, el otro en alto
+    .breath = Suelta el aire al subir
+    .cue1 = Empuja con el talón apoyado
+    .cue2 = Los dos lados de la pelvis, a la misma altura
+    .cue3 = Sube menos si así la pelvis sigue nivelada
+
 ## Split squat
 
 ladder-split-squat = Zancada fija

@@ -3,8 +3,14 @@ import type { Movement } from './figure';
 import { floor } from './movements/floor';
 import { seatedAndHanging } from './movements/seated';
 import { standing } from './movements/standing';
+import { thrusts } from './movements/thrusts';
 
-export const movements: Record<string, Movement> = { ...standing, ...floor, ...seatedAndHanging };
+export const movements: Record<string, Movement> = {
+  ...standing,
+  ...floor,
+  ...seatedAndHanging,
+  ...thrusts,
+};
 
 /** The plainest movement of each ladder, for a variant that this version does not know. */
 const PLAIN: Record<string, string> = {
@@ -12,6 +18,7 @@ const PLAIN: Record<string, string> = {
   hinge: 'hinge-one-dumbbell',
   'offset-hinge': 'offset-hinge-loaded',
   bridge: 'bridge-two-legs',
+  thrust: 'thrust-two-legs',
   'split-squat': 'split-squat-full',
   'step-up': 'step-up-20',
   'push-up': 'push-up-counter',
