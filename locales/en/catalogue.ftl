@@ -266,6 +266,70 @@ variant-split-squat-rear-foot-loaded = Rear foot raised, two weights
     .cue2 = Weights hang still by your sides
     .cue3 = Down only as far as you stay level
 
+## Lunge
+
+ladder-lunge = Lunge
+
+variant-lunge-reverse-held = Reverse lunge, held
+    .setup = Stand tall, one hand on a wall or a chair back
+    .breath = Breathe out coming up
+    .cue1 = One foot steps back, onto its toes
+    .cue2 = Down a hand’s width, or as far as is easy
+    .cue3 = Push through the front heel to step back up
+variant-lunge-reverse = Reverse lunge
+    .setup = Stand tall, feet hip-width apart, a wall within reach
+    .breath = Breathe out coming up
+    .cue1 = Long step back, the front shin stays upright
+    .cue2 = The back knee goes towards the floor
+    .cue3 = Push through the front heel to step back up
+variant-lunge-reverse-loaded = Reverse lunge with two weights
+    .setup = A weight in each hand, feet hip-width apart
+    .breath = Breathe out coming up
+    .cue1 = Weights hang still by your sides
+    .cue2 = Front knee follows the toes
+    .cue3 = Push through the front heel to step back up
+variant-lunge-reverse-goblet = Reverse lunge, one weight
+    .setup = One weight at your chest, feet hip-width apart
+    .breath = Breathe out coming up
+    .cue1 = Keep the weight close to your breastbone
+    .cue2 = Front knee follows the toes
+    .cue3 = Push through the front heel to step back up
+variant-lunge-walking = Walking lunge
+    .setup = A clear path along a wall, one step after the other
+    .breath = Breathe out coming up
+    .cue1 = Each step counts as one rep
+    .cue2 = Steps long enough for both knees to bend
+    .cue3 = Stand tall between two steps
+variant-lunge-walking-loaded = Walking lunge with two weights
+    .setup = A weight in each hand, a clear path along a wall
+    .breath = Breathe out coming up
+    .cue1 = Each step counts as one rep
+    .cue2 = Weights hang still by your sides
+    .cue3 = Put them down before your steps get unsteady
+
+## Side lunge
+
+ladder-side-lunge = Side lunge
+
+variant-side-lunge-short = Short side lunge, held
+    .setup = Facing a counter, both hands on it, feet hip-width apart
+    .breath = Breathe out coming back
+    .cue1 = Short step to the side, sit back over that foot
+    .cue2 = The other leg stays long
+    .cue3 = Only as wide as the pelvis feels at ease
+variant-side-lunge-full = Side lunge
+    .setup = Feet hip-width apart, a wall within reach
+    .breath = Breathe out coming back
+    .cue1 = Wide step to the side, sit back over that foot
+    .cue2 = Knee follows the toes, the other leg stays long
+    .cue3 = Push the floor away to come back
+variant-side-lunge-goblet = Side lunge, one weight
+    .setup = One weight at your chest, feet hip-width apart
+    .breath = Breathe out coming back
+    .cue1 = Keep the weight close to your breastbone
+    .cue2 = Sit back over the bent leg, chest open
+    .cue3 = Push the floor away to come back
+
 ## Step-up
 
 ladder-step-up = Step-up
@@ -306,6 +370,47 @@ variant-step-up-30 = High step-up, 30 cm
     .cue1 = Whole foot on the step, knee over the toes
     .cue2 = No push from the lower foot
     .cue3 = Come down slowly and with control
+
+## Step-down
+
+ladder-step-down = Step-down
+
+variant-step-down-5-held = Low step-down, held
+    .setup = Sturdy step of about 5 cm, one hand on a wall or rail
+    .breath = Breathe out coming up
+    .cue1 = Bend the top leg until the other heel taps the floor
+    .cue2 = Hips level, knee over the toes
+    .cue3 = Your weight stays on the top foot
+variant-step-down-heel-tap-held = Heel tap in front, held
+    .setup = On the floor on one leg, one hand on a chair back
+    .breath = Breathe out coming up
+    .cue1 = Soften the standing knee, tap the other heel in front
+    .cue2 = Hips level, knee over the toes
+    .cue3 = Come up tall before the next tap
+variant-step-down-10 = Step-down, 10 cm
+    .setup = Sturdy step of about 10 cm, a wall within reach
+    .breath = Breathe out coming up
+    .cue1 = Bend the top leg until the other heel taps the floor
+    .cue2 = Slowly: three counts down
+    .cue3 = Hips level, knee over the toes
+variant-step-down-heel-tap = Heel tap in front
+    .setup = On the floor on one leg, a wall within reach
+    .breath = Breathe out coming up
+    .cue1 = Bend the standing leg, tap the heel further ahead
+    .cue2 = Hips back a little, knee over the toes
+    .cue3 = Put the foot down when you need to
+variant-step-down-20 = Step-down, 20 cm
+    .setup = Sturdy step of about 20 cm, a wall within reach
+    .breath = Breathe out coming up
+    .cue1 = Bend the top leg until the other heel taps the floor
+    .cue2 = Only as low as the hips stay level
+    .cue3 = Push through the whole top foot to come up
+variant-step-down-to-chair = Sit down on one leg
+    .setup = High seat behind you, a wall beside you, one foot lifted
+    .breath = Breathe out standing up
+    .cue1 = Sit down on one leg, for three counts
+    .cue2 = Stand up on both feet
+    .cue3 = Let the free foot help when you need it
 
 ## Push-up
 

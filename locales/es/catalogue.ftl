@@ -266,6 +266,70 @@ variant-split-squat-rear-foot-loaded = Pie trasero elevado, dos pesas
     .cue2 = Las pesas cuelgan quietas a los lados
     .cue3 = Baja solo mientras la cadera siga nivelada
 
+## Lunge
+
+ladder-lunge = Zancada
+
+variant-lunge-reverse-held = Zancada atrás, con apoyo
+    .setup = De pie, una mano en la pared o en el respaldo de una silla
+    .breath = Suelta el aire al subir
+    .cue1 = Da un paso atrás y apoya la punta del pie
+    .cue2 = Baja el ancho de una mano, o hasta donde resulte fácil
+    .cue3 = Empuja con el talón delantero para volver
+variant-lunge-reverse = Zancada atrás
+    .setup = Cuerpo erguido, pies bajo las caderas, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Paso largo atrás, la tibia delantera sigue vertical
+    .cue2 = La rodilla de atrás va hacia el suelo
+    .cue3 = Empuja con el talón delantero para volver
+variant-lunge-reverse-loaded = Zancada atrás con dos pesas
+    .setup = Una pesa en cada mano, pies al ancho de las caderas
+    .breath = Suelta el aire al subir
+    .cue1 = Las pesas cuelgan quietas a los lados
+    .cue2 = La rodilla delantera sigue la línea del pie
+    .cue3 = Empuja con el talón delantero para volver
+variant-lunge-reverse-goblet = Zancada atrás, una pesa
+    .setup = Una pesa junto al pecho, pies al ancho de las caderas
+    .breath = Suelta el aire al subir
+    .cue1 = La pesa, cerca del esternón
+    .cue2 = La rodilla delantera sigue la línea del pie
+    .cue3 = Empuja con el talón delantero para volver
+variant-lunge-walking = Zancadas caminando
+    .setup = Camino despejado junto a una pared, un paso tras otro
+    .breath = Suelta el aire al subir
+    .cue1 = Cada paso cuenta como una repetición
+    .cue2 = Pasos largos, que dejen doblar las dos rodillas
+    .cue3 = Yérguete entre un paso y el siguiente
+variant-lunge-walking-loaded = Zancadas caminando con dos pesas
+    .setup = Una pesa en cada mano, camino despejado junto a una pared
+    .breath = Suelta el aire al subir
+    .cue1 = Cada paso cuenta como una repetición
+    .cue2 = Las pesas cuelgan quietas a los lados
+    .cue3 = Deja las pesas antes de que los pasos pierdan firmeza
+
+## Side lunge
+
+ladder-side-lunge = Zancada lateral
+
+variant-side-lunge-short = Zancada lateral corta, con apoyo
+    .setup = Frente a la encimera o mesada, las dos manos en ella
+    .breath = Suelta el aire al volver
+    .cue1 = Paso corto al lado; siéntate atrás sobre ese pie
+    .cue2 = La otra pierna queda estirada
+    .cue3 = Abre solo hasta donde la pelvis esté cómoda
+variant-side-lunge-full = Zancada lateral
+    .setup = Pies al ancho de las caderas, con una pared a mano
+    .breath = Suelta el aire al volver
+    .cue1 = Paso amplio al lado; siéntate atrás sobre ese pie
+    .cue2 = La rodilla sigue la línea del pie, la otra pierna estirada
+    .cue3 = Empuja el suelo para volver
+variant-side-lunge-goblet = Zancada lateral, una pesa
+    .setup = Una pesa junto al pecho, pies al ancho de las caderas
+    .breath = Suelta el aire al volver
+    .cue1 = La pesa, cerca del esternón
+    .cue2 = Siéntate atrás sobre la pierna doblada, pecho abierto
+    .cue3 = Empuja el suelo para volver
+
 ## Step-up
 
 ladder-step-up = Subida al escalón
@@ -306,6 +370,47 @@ variant-step-up-30 = Subida al escalón alto, 30 cm
     .cue1 = Todo el pie en el escalón, rodilla sobre la punta del pie
     .cue2 = Sin impulso del pie de abajo
     .cue3 = Baja despacio y con control
+
+## Step-down
+
+ladder-step-down = Bajada del escalón
+
+variant-step-down-5-held = Bajada del escalón bajo, con apoyo
+    .setup = Escalón firme de unos 5 cm, una mano en la pared o el pasamanos
+    .breath = Suelta el aire al subir
+    .cue1 = Dobla la pierna de arriba; el otro talón roza el suelo
+    .cue2 = Cadera nivelada, rodilla sobre la punta del pie
+    .cue3 = El peso se queda en el pie de arriba
+variant-step-down-heel-tap-held = Toque de talón delante, con apoyo
+    .setup = De pie sobre una pierna, una mano en el respaldo de una silla
+    .breath = Suelta el aire al subir
+    .cue1 = Dobla un poco la rodilla y toca delante con el otro talón
+    .cue2 = Cadera nivelada, rodilla sobre la punta del pie
+    .cue3 = Vuelve a erguirte antes del siguiente toque
+variant-step-down-10 = Bajada del escalón, 10 cm
+    .setup = Escalón firme de unos 10 cm, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Dobla la pierna de arriba; el otro talón roza el suelo
+    .cue2 = Despacio: cuenta hasta tres al bajar
+    .cue3 = Cadera nivelada, rodilla sobre la punta del pie
+variant-step-down-heel-tap = Toque de talón delante
+    .setup = En el suelo sobre una pierna, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Dobla la pierna de apoyo y toca más adelante con el talón
+    .cue2 = Cadera algo atrás, rodilla sobre la punta del pie
+    .cue3 = Apoya el pie cuando lo necesites
+variant-step-down-20 = Bajada del escalón, 20 cm
+    .setup = Escalón firme de unos 20 cm, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Dobla la pierna de arriba; el otro talón roza el suelo
+    .cue2 = Baja solo mientras la cadera siga nivelada
+    .cue3 = Sube empujando con todo el pie de arriba
+variant-step-down-to-chair = Sentarse con una sola pierna
+    .setup = Asiento alto detrás, una pared al lado, un pie en el aire
+    .breath = Suelta el aire al levantarte
+    .cue1 = Siéntate con una pierna, contando hasta tres
+    .cue2 = Levántate con los dos pies
+    .cue3 = Deja que el pie libre ayude cuando lo necesites
 
 ## Push-up
 

@@ -1,6 +1,7 @@
 // Which movement draws which variant of the catalogue.
 import type { Movement } from './figure';
 import { floor } from './movements/floor';
+import { lunges } from './movements/lunges';
 import { seatedAndHanging } from './movements/seated';
 import { standing } from './movements/standing';
 import { thrusts } from './movements/thrusts';
@@ -10,6 +11,7 @@ export const movements: Record<string, Movement> = {
   ...floor,
   ...seatedAndHanging,
   ...thrusts,
+  ...lunges,
 };
 
 /** The plainest movement of each ladder, for a variant that this version does not know. */
@@ -20,7 +22,10 @@ const PLAIN: Record<string, string> = {
   bridge: 'bridge-two-legs',
   thrust: 'thrust-two-legs',
   'split-squat': 'split-squat-full',
+  lunge: 'lunge-reverse',
+  'side-lunge': 'side-lunge-full',
   'step-up': 'step-up-20',
+  'step-down': 'step-down-10',
   'push-up': 'push-up-counter',
   'chest-press': 'chest-press-incline-pair',
   'overhead-press': 'overhead-press-standing',
