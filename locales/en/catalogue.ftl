@@ -676,6 +676,71 @@ variant-carry-racked = Racked carry
     .cue2 = Walk tall, short quiet steps
     .cue3 = Put the weights down before you tire
 
+## Front plank
+
+ladder-front-plank = Front plank
+
+variant-front-plank-wall = Plank at the wall
+    .setup = Hands on a wall at chest height, feet a step away
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the wall away
+    .cue2 = One line from head to heels
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-wall-forearms = Plank at the wall, on forearms
+    .setup = Forearms on a wall, elbows at chest height, feet a step away
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the wall away
+    .cue2 = One line from head to heels
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-counter = Plank at the counter
+    .setup = Hands on the edge of a counter, feet well back
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the edge away
+    .cue2 = Hips neither sag nor rise
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-counter-forearms = Plank at the counter, on forearms
+    .setup = Forearms on a counter or steady table, feet well back
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the counter away
+    .cue2 = Hips neither sag nor rise
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-kneeling = Kneeling plank
+    .setup = Hands under your shoulders, knees behind your hips
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the floor away
+    .cue2 = One line from head to knees
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-kneeling-forearms = Kneeling plank, on forearms
+    .setup = Elbows under your shoulders, knees behind your hips
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the floor away
+    .cue2 = One line from head to knees
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-all-fours = Hands and knees, leaning forward
+    .setup = Hands under shoulders, knees under hips
+    .breath = Keep breathing, quiet and even
+    .cue1 = Lean forward over the hands and stay there
+    .cue2 = Press the floor away, back long
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-floor = Plank
+    .setup = Hands under your shoulders, on your toes
+    .breath = Keep breathing, quiet and even
+    .cue1 = One line from head to heels
+    .cue2 = Come down before it shakes
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-forearms = Plank, on forearms
+    .setup = Elbows under your shoulders, on your toes
+    .breath = Keep breathing, quiet and even
+    .cue1 = One line from head to heels
+    .cue2 = Come down before it shakes
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-knees-off = Hands and knees, knees lifted
+    .setup = Hands under shoulders, knees under hips, toes tucked under
+    .breath = Keep breathing, quiet and even
+    .cue1 = Lift the knees just off the floor
+    .cue2 = Press the floor away, back long
+    .cue3 = No ridge down the middle of the belly
+
 ## Side plank
 
 ladder-side-plank = Side plank
@@ -751,6 +816,94 @@ variant-dead-bug-opposite-seated = Seated opposite arm and leg
     .cue1 = One arm and the opposite leg reach away
     .cue2 = Sit tall, do not sink back
     .cue3 = A ridge down the middle: shorten the reach
+
+## Bird dog
+
+ladder-bird-dog = Bird dog
+
+variant-bird-dog-slide = Leg slide, hands and knees
+    .setup = Hands under shoulders, knees under hips, change each time
+    .breath = Breathe out sliding the foot away
+    .cue1 = Slide the toes back along the floor
+    .cue2 = Press the floor away, back stays long
+    .cue3 = Draw the knee back slowly
+variant-bird-dog-slide-counter = Leg slide at the counter
+    .setup = Hips folded, forearms on a counter, change each time
+    .breath = Breathe out sliding the foot away
+    .cue1 = Slide the toes back along the floor
+    .cue2 = Forearms heavy, back stays long
+    .cue3 = Draw the foot back slowly
+variant-bird-dog-leg = Leg reach, hands and knees
+    .setup = Hands under shoulders, knees under hips, change each time
+    .breath = Breathe out reaching away
+    .cue1 = Reach one heel long, no higher than the hip
+    .cue2 = Both hip bones face the floor
+    .cue3 = A ridge down the middle: shorten the reach
+variant-bird-dog-leg-counter = Leg reach at the counter
+    .setup = Hips folded, forearms on a counter, change each time
+    .breath = Breathe out reaching away
+    .cue1 = Reach one heel long, no higher than the hip
+    .cue2 = Both hip bones face the floor
+    .cue3 = Soft knee in the standing leg
+variant-bird-dog-opposite = Bird dog
+    .setup = Hands under shoulders, knees under hips, change each time
+    .breath = Breathe out reaching away
+    .cue1 = One arm and the opposite leg reach away
+    .cue2 = Both hip bones face the floor
+    .cue3 = A ridge down the middle: shorten the reach
+variant-bird-dog-opposite-counter = Bird dog at the counter
+    .setup = Hips folded, forearms on a counter, change each time
+    .breath = Breathe out reaching away
+    .cue1 = One arm and the opposite leg reach away
+    .cue2 = Both hip bones face the floor
+    .cue3 = The other forearm stays heavy on the counter
+
+## Curl-up
+
+ladder-curl-up = Curl-up
+
+variant-curl-up-head = Head lift
+    .setup = On your back, knees bent, fingertips on your belly
+    .breath = Breathe out lifting
+    .cue1 = Chin a little tucked, lift only the head
+    .cue2 = Ribs sink as you breathe out
+    .cue3 = A ridge down the middle: lift less
+variant-curl-up-head-incline = Head lift, on an incline
+    .setup = Lean back on firm cushions, fingertips on your belly
+    .breath = Breathe out lifting
+    .cue1 = Chin a little tucked, lift only the head
+    .cue2 = Ribs sink as you breathe out
+    .cue3 = A ridge down the middle: lift less
+variant-curl-up-curl = Curl-up
+    .setup = On your back, knees bent, hands on your thighs
+    .breath = Breathe out lifting
+    .cue1 = Chin tucked, roll up until the shoulder blades lift
+    .cue2 = Hands slide towards the knees
+    .cue3 = A ridge down the middle: lift less
+variant-curl-up-curl-incline = Curl-up, on an incline
+    .setup = Lean back on firm cushions, hands on your thighs
+    .breath = Breathe out lifting
+    .cue1 = Chin tucked, roll up until the shoulder blades lift
+    .cue2 = Hands slide towards the knees
+    .cue3 = A ridge down the middle: lift less
+variant-curl-up-lean-seated = Seated lean back
+    .setup = Front half of a chair, feet flat, arms crossed
+    .breath = Breathe out coming up
+    .cue1 = Lean back a little, back long
+    .cue2 = Only as far as you can breathe easily
+    .cue3 = A ridge down the middle: lean less
+variant-curl-up-turn = Curl-up with a turn
+    .setup = On your back, knees bent, change sides each time
+    .breath = Breathe out lifting
+    .cue1 = Curl up, then reach past the opposite knee
+    .cue2 = Both buttocks stay heavy on the floor
+    .cue3 = A ridge down the middle: lift less
+variant-curl-up-turn-incline = Curl-up with a turn, on an incline
+    .setup = Lean back on firm cushions, change sides each time
+    .breath = Breathe out lifting
+    .cue1 = Curl up, then reach past the opposite knee
+    .cue2 = Both buttocks stay heavy on the floor
+    .cue3 = A ridge down the middle: lift less
 
 ## Press-out
 

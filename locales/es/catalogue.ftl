@@ -676,6 +676,71 @@ variant-carry-racked = Paseo con carga en los hombros
     .cue2 = Camina con el cuerpo erguido, pasos cortos y silenciosos
     .cue3 = Deja las pesas antes de cansarte
 
+## Front plank
+
+ladder-front-plank = Plancha frontal
+
+variant-front-plank-wall = Plancha en la pared
+    .setup = Manos en la pared a la altura del pecho, pies a un paso de ella
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja la pared
+    .cue2 = Una sola línea, de la cabeza a los talones
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-wall-forearms = Plancha en la pared, antebrazos
+    .setup = Antebrazos en la pared, codos a nivel del pecho, pies a un paso
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja la pared
+    .cue2 = Una sola línea, de la cabeza a los talones
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-counter = Plancha en la encimera
+    .setup = Manos en el borde de la encimera o mesada, pies bien atrás
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja el borde
+    .cue2 = La cadera no se hunde ni se eleva
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-counter-forearms = Plancha en la encimera, antebrazos
+    .setup = Antebrazos en la encimera o en una mesa firme, pies bien atrás
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja la encimera
+    .cue2 = La cadera no se hunde ni se eleva
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-kneeling = Plancha de rodillas
+    .setup = Manos bajo los hombros, rodillas por detrás de la cadera
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja el suelo
+    .cue2 = Una sola línea, de la cabeza a las rodillas
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-kneeling-forearms = Plancha de rodillas, antebrazos
+    .setup = Codos bajo los hombros, rodillas por detrás de la cadera
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja el suelo
+    .cue2 = Una sola línea, de la cabeza a las rodillas
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-all-fours = Cuatro apoyos, peso adelante
+    .setup = Manos bajo los hombros, rodillas bajo la cadera
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Lleva el peso hacia las manos y quédate ahí
+    .cue2 = Empuja el suelo, espalda larga
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-floor = Plancha
+    .setup = Manos bajo los hombros, puntas de los pies en el suelo
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Una sola línea, de la cabeza a los talones
+    .cue2 = Baja antes de empezar a temblar
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-forearms = Plancha, antebrazos
+    .setup = Codos bajo los hombros, puntas de los pies en el suelo
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Una sola línea, de la cabeza a los talones
+    .cue2 = Baja antes de empezar a temblar
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-knees-off = Cuatro apoyos, rodillas en el aire
+    .setup = Manos bajo los hombros, rodillas bajo la cadera, puntas apoyadas
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Despega apenas las rodillas del suelo
+    .cue2 = Empuja el suelo, espalda larga
+    .cue3 = Sin abombamiento en el centro del vientre
+
 ## Side plank
 
 ladder-side-plank = Plancha lateral
@@ -751,6 +816,94 @@ variant-dead-bug-opposite-seated = Brazo y pierna contrarios, en silla
     .cue1 = Un brazo y la pierna contraria se alejan
     .cue2 = Espalda erguida, sin hundirte hacia atrás
     .cue3 = Si el centro del vientre se abomba, acorta el recorrido
+
+## Bird dog
+
+ladder-bird-dog = Perro pájaro (bird dog)
+
+variant-bird-dog-slide = Deslizar el pie, a cuatro apoyos
+    .setup = Manos bajo los hombros, rodillas bajo la cadera, alterna
+    .breath = Suelta el aire al deslizar el pie
+    .cue1 = Desliza la punta del pie hacia atrás por el suelo
+    .cue2 = Empuja el suelo, la espalda sigue larga
+    .cue3 = Recoge la rodilla despacio
+variant-bird-dog-slide-counter = Deslizar el pie, en la encimera
+    .setup = Tronco inclinado, antebrazos en la encimera o mesada, alterna
+    .breath = Suelta el aire al deslizar el pie
+    .cue1 = Desliza la punta del pie hacia atrás por el suelo
+    .cue2 = Antebrazos bien apoyados, la espalda sigue larga
+    .cue3 = Recoge el pie despacio
+variant-bird-dog-leg = Estirar una pierna, a cuatro apoyos
+    .setup = Manos bajo los hombros, rodillas bajo la cadera, alterna
+    .breath = Suelta el aire al estirar
+    .cue1 = Alarga un talón atrás, no más alto que la cadera
+    .cue2 = Los dos huesos de la cadera miran al suelo
+    .cue3 = Si el centro del vientre se abomba, acorta el recorrido
+variant-bird-dog-leg-counter = Estirar una pierna, en la encimera
+    .setup = Tronco inclinado, antebrazos en la encimera o mesada, alterna
+    .breath = Suelta el aire al estirar
+    .cue1 = Alarga un talón atrás, no más alto que la cadera
+    .cue2 = Los dos huesos de la cadera miran al suelo
+    .cue3 = Rodilla suelta en la pierna de apoyo
+variant-bird-dog-opposite = Perro pájaro
+    .setup = Manos bajo los hombros, rodillas bajo la cadera, alterna
+    .breath = Suelta el aire al estirar
+    .cue1 = Un brazo y la pierna contraria se alejan
+    .cue2 = Los dos huesos de la cadera miran al suelo
+    .cue3 = Si el centro del vientre se abomba, acorta el recorrido
+variant-bird-dog-opposite-counter = Perro pájaro en la encimera
+    .setup = Tronco inclinado, antebrazos en la encimera o mesada, alterna
+    .breath = Suelta el aire al estirar
+    .cue1 = Un brazo y la pierna contraria se alejan
+    .cue2 = Los dos huesos de la cadera miran al suelo
+    .cue3 = El otro antebrazo sigue bien apoyado
+
+## Curl-up
+
+ladder-curl-up = Encogimiento abdominal
+
+variant-curl-up-head = Levantar la cabeza
+    .setup = Boca arriba, rodillas dobladas, yemas de los dedos en el vientre
+    .breath = Suelta el aire al subir
+    .cue1 = Barbilla algo recogida, levanta solo la cabeza
+    .cue2 = Las costillas bajan al soltar el aire
+    .cue3 = Si el centro del vientre se abomba, sube menos
+variant-curl-up-head-incline = Levantar la cabeza, espalda elevada
+    .setup = Recuéstate en cojines firmes, yemas de los dedos en el vientre
+    .breath = Suelta el aire al subir
+    .cue1 = Barbilla algo recogida, levanta solo la cabeza
+    .cue2 = Las costillas bajan al soltar el aire
+    .cue3 = Si el centro del vientre se abomba, sube menos
+variant-curl-up-curl = Encogimiento abdominal
+    .setup = Boca arriba, rodillas dobladas, manos en los muslos
+    .breath = Suelta el aire al subir
+    .cue1 = Barbilla recogida, sube hasta despegar los omóplatos
+    .cue2 = Las manos se deslizan hacia las rodillas
+    .cue3 = Si el centro del vientre se abomba, sube menos
+variant-curl-up-curl-incline = Encogimiento, espalda elevada
+    .setup = Recuéstate en cojines firmes, manos en los muslos
+    .breath = Suelta el aire al subir
+    .cue1 = Barbilla recogida, sube hasta despegar los omóplatos
+    .cue2 = Las manos se deslizan hacia las rodillas
+    .cue3 = Si el centro del vientre se abomba, sube menos
+variant-curl-up-lean-seated = Inclinarse atrás, en silla
+    .setup = Mitad delantera de la silla, pies apoyados, brazos cruzados
+    .breath = Suelta el aire al subir
+    .cue1 = Inclínate un poco atrás, espalda larga
+    .cue2 = Solo hasta donde puedas respirar con calma
+    .cue3 = Si el centro del vientre se abomba, inclínate menos
+variant-curl-up-turn = Encogimiento con giro
+    .setup = Boca arriba, rodillas dobladas, cambia de lado cada vez
+    .breath = Suelta el aire al subir
+    .cue1 = Sube y alarga la mano más allá de la rodilla contraria
+    .cue2 = Los dos glúteos siguen apoyados
+    .cue3 = Si el centro del vientre se abomba, sube menos
+variant-curl-up-turn-incline = Encogimiento con giro, espalda elevada
+    .setup = Recuéstate en cojines firmes, cambia de lado cada vez
+    .breath = Suelta el aire al subir
+    .cue1 = Sube y alarga la mano más allá de la rodilla contraria
+    .cue2 = Los dos glúteos siguen apoyados
+    .cue3 = Si el centro del vientre se abomba, sube menos
 
 ## Press-out
 

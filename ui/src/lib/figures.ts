@@ -5,6 +5,7 @@ import { lunges } from './movements/lunges';
 import { seatedAndHanging } from './movements/seated';
 import { standing } from './movements/standing';
 import { thrusts } from './movements/thrusts';
+import { trunk } from './movements/trunk';
 
 export const movements: Record<string, Movement> = {
   ...standing,
@@ -12,6 +13,7 @@ export const movements: Record<string, Movement> = {
   ...seatedAndHanging,
   ...thrusts,
   ...lunges,
+  ...trunk,
 };
 
 /** The plainest movement of each ladder, for a variant that this version does not know. */
@@ -32,8 +34,11 @@ const PLAIN: Record<string, string> = {
   row: 'row-hinged',
   'vertical-pull': 'vertical-pull-band',
   carry: 'carry-two-hands',
+  'front-plank': 'front-plank-counter',
   'side-plank': 'side-plank-kneeling',
   'dead-bug': 'dead-bug-heel-slide',
+  'bird-dog': 'bird-dog-opposite',
+  'curl-up': 'curl-up-curl',
   'press-out': 'press-out-standing',
   'hip-abduction': 'hip-abduction-side-lying',
   breathing: 'breathing-seated',
