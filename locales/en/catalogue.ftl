@@ -641,6 +641,47 @@ variant-vertical-pull-full = Pull-up
     .cue2 = Chin over the bar without a swing
     .cue3 = Lower until the arms are long
 
+## Arms
+
+ladder-arms = Arms
+
+variant-arms-curl-band = Seated band curl
+    .setup = On a chair, band under both feet, an end in each hand
+    .breath = Breathe out bending the arms
+    .cue1 = Elbows stay beside your ribs
+    .cue2 = Bring the hands up to the shoulders
+    .cue3 = Let the band draw you down slowly
+variant-arms-curl-hands = Seated curl against your hand
+    .setup = Sit tall, one fist palm up, the other hand on its wrist
+    .breath = Breathe out bending the arm
+    .cue1 = One arm bends, the other hand holds against
+    .cue2 = Slow and even, up and down
+    .cue3 = Shoulders stay low
+variant-arms-curl-seated = Seated curl, two weights
+    .setup = Sit tall on a chair, a weight in each hand
+    .breath = Breathe out bending the arms
+    .cue1 = Elbows stay beside your ribs
+    .cue2 = Bring the weights up to the shoulders
+    .cue3 = Lower until the arms are long
+variant-arms-curl-seated-one = Seated curl, one weight
+    .setup = Front half of a chair, one weight in both hands
+    .breath = Breathe out bending the arms
+    .cue1 = Elbows stay beside your ribs
+    .cue2 = Bring the weight up to the chest
+    .cue3 = Lower it slowly
+variant-arms-curl-standing = Standing curl, two weights
+    .setup = Feet hip-width apart, a weight in each hand
+    .breath = Breathe out bending the arms
+    .cue1 = Elbows stay beside your ribs
+    .cue2 = Ribs over hips, no swing
+    .cue3 = Lower until the arms are long
+variant-arms-curl-standing-one = Standing curl, one weight
+    .setup = Feet hip-width apart, one weight in both hands
+    .breath = Breathe out bending the arms
+    .cue1 = Elbows stay beside your ribs
+    .cue2 = Ribs over hips, no swing
+    .cue3 = Lower it slowly
+
 ## Carry
 
 ladder-carry = Carry
@@ -675,6 +716,47 @@ variant-carry-racked = Racked carry
     .cue1 = Ribs over hips, no leaning back
     .cue2 = Walk tall, short quiet steps
     .cue3 = Put the weights down before you tire
+
+## Balance
+
+ladder-balance = Balance
+
+variant-balance-tandem-held = Heel to toe, held
+    .setup = One foot right in front of the other, one hand on a counter
+    .breath = Keep breathing, quiet and even
+    .cue1 = Weight on both feet
+    .cue2 = Grow tall, eyes on a point ahead
+    .cue3 = Let the hand take as much as you need
+variant-balance-seated = Seated foot lift
+    .setup = Front half of a chair, arms crossed at your chest
+    .breath = Keep breathing, quiet and even
+    .cue1 = Hold one foot just off the floor
+    .cue2 = Sit tall on both sit bones
+    .cue3 = Put it down when you need to
+variant-balance-single-held = One-leg stand, held
+    .setup = Stand on one leg, one hand on a counter
+    .breath = Keep breathing, quiet and even
+    .cue1 = Whole foot on the floor, knee soft
+    .cue2 = Hips level
+    .cue3 = Two fingers will do, once it is easy
+variant-balance-tandem = Heel to toe, free
+    .setup = One foot right in front of the other, a counter within reach
+    .breath = Keep breathing, quiet and even
+    .cue1 = Weight on both feet
+    .cue2 = Grow tall, eyes on a point ahead
+    .cue3 = Touch the counter when you need to
+variant-balance-single = One-leg stand, free
+    .setup = Stand on one leg, a counter within reach
+    .breath = Keep breathing, quiet and even
+    .cue1 = Whole foot on the floor, knee soft
+    .cue2 = Grow tall, eyes on a point ahead
+    .cue3 = Put the foot down when you need to
+variant-balance-tandem-reach = Heel to toe, arms reaching
+    .setup = One foot right in front of the other, a counter within reach
+    .breath = Keep breathing, quiet and even
+    .cue1 = Reach one arm forward, then the other, slowly
+    .cue2 = Grow tall, eyes on a point ahead
+    .cue3 = Touch the counter when you need to
 
 ## Front plank
 
@@ -974,6 +1056,82 @@ variant-hip-abduction-banded-steps = Sideways steps, loop band
     .cue1 = Small steps, the band stays taut
     .cue2 = Knees soft and over the toes
     .cue3 = Hips level, no swaying
+
+## Hip adduction
+
+ladder-hip-adduction = Hip adduction
+
+variant-hip-adduction-squeeze = Seated soft squeeze
+    .setup = On a chair, feet flat, pillow between your knees
+    .breath = Breathe out squeezing
+    .cue1 = Squeeze softly, less than half of what you could
+    .cue2 = Build up slowly, let go slowly
+    .cue3 = Ease off if the front of the pelvis hurts
+variant-hip-adduction-side-lying = Lower leg lift, lying on your side
+    .setup = On your side, top foot on the floor in front, lower leg long
+    .breath = Breathe out lifting the leg
+    .cue1 = Reach the lower heel long, then lift
+    .cue2 = Toes point forward
+    .cue3 = Pelvis keeps still, lower slowly
+variant-hip-adduction-squeeze-long = Seated long squeeze
+    .setup = On a chair, feet flat, pillow between your knees
+    .breath = Breathe out squeezing
+    .cue1 = Squeeze for one whole breath out
+    .cue2 = Firm, never as hard as you can
+    .cue3 = Let go wholly before the next one
+variant-hip-adduction-band = Leg draw-in with a band
+    .setup = Band fixed low to one side, round that ankle, chair to hold
+    .breath = Breathe out drawing the leg in
+    .cue1 = Tug the band first: it has to hold
+    .cue2 = Draw the leg in beside the other one
+    .cue3 = Stand tall, hips level, let it back slowly
+variant-hip-adduction-band-seated = Seated knee draw-in with a band
+    .setup = On a chair, band fixed to one side, round that thigh
+    .breath = Breathe out drawing the knee in
+    .cue1 = Tug the band first: it has to hold
+    .cue2 = Draw the knee in to the other one
+    .cue3 = Let it open again slowly
+
+## Calf raise
+
+ladder-calf = Calf raise
+
+variant-calf-seated = Seated calf raise
+    .setup = On a chair, feet flat under your knees
+    .breath = Breathe out rising
+    .cue1 = Lift the heels as high as they go
+    .cue2 = Weight over the big and second toes
+    .cue3 = Lower slowly until the heels are down
+variant-calf-two-legs = Calf raise, held
+    .setup = Feet hip-width apart, hands on a counter
+    .breath = Breathe out rising
+    .cue1 = Rise straight up, not forward
+    .cue2 = Stay up for a moment
+    .cue3 = Lower slowly until the heels are down
+variant-calf-loaded = Calf raise with two weights
+    .setup = A weight in each hand, a wall within reach
+    .breath = Breathe out rising
+    .cue1 = Weights hang still by your sides
+    .cue2 = Rise straight up, not forward
+    .cue3 = Lower slowly until the heels are down
+variant-calf-loaded-one = Calf raise, one weight
+    .setup = One weight at your chest, a wall within reach
+    .breath = Breathe out rising
+    .cue1 = Keep the weight close to your breastbone
+    .cue2 = Rise straight up, not forward
+    .cue3 = Lower slowly until the heels are down
+variant-calf-loaded-seated = Seated calf raise, one weight
+    .setup = On a chair, one weight across both thighs, near the knees
+    .breath = Breathe out rising
+    .cue1 = Hold the weight still with both hands
+    .cue2 = Lift the heels as high as they go
+    .cue3 = Lower slowly until the heels are down
+variant-calf-single-leg = Calf raise on one leg, held
+    .setup = Stand on one leg, both hands on a counter
+    .breath = Breathe out rising
+    .cue1 = Rise straight up, hips level
+    .cue2 = Let the hands take as much as you need
+    .cue3 = Lower slowly until the heel is down
 
 ## Breathing
 

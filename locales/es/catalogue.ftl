@@ -641,6 +641,47 @@ variant-vertical-pull-full = Dominada
     .cue2 = Barbilla por encima de la barra, sin balanceo
     .cue3 = Baja hasta estirar los brazos
 
+## Arms
+
+ladder-arms = Brazos
+
+variant-arms-curl-band = Curl con banda, en silla
+    .setup = En una silla, banda bajo los pies, un extremo en cada mano
+    .breath = Suelta el aire al doblar los brazos
+    .cue1 = Los codos siguen junto a las costillas
+    .cue2 = Sube las manos hasta los hombros
+    .cue3 = Baja despacio, frenando la banda
+variant-arms-curl-hands = Curl contra la otra mano, en silla
+    .setup = Espalda erguida, un puño hacia arriba, la otra mano encima
+    .breath = Suelta el aire al doblar el brazo
+    .cue1 = Un brazo se dobla, la otra mano resiste
+    .cue2 = Despacio y parejo, al subir y al bajar
+    .cue3 = Hombros bajos
+variant-arms-curl-seated = Curl en silla, dos pesas
+    .setup = En una silla, espalda erguida, una pesa en cada mano
+    .breath = Suelta el aire al doblar los brazos
+    .cue1 = Los codos siguen junto a las costillas
+    .cue2 = Sube las pesas hasta los hombros
+    .cue3 = Baja hasta estirar los brazos
+variant-arms-curl-seated-one = Curl en silla, una pesa
+    .setup = Mitad delantera de la silla, una pesa con las dos manos
+    .breath = Suelta el aire al doblar los brazos
+    .cue1 = Los codos siguen junto a las costillas
+    .cue2 = Sube la pesa hasta el pecho
+    .cue3 = Bájala despacio
+variant-arms-curl-standing = Curl de pie, dos pesas
+    .setup = Pies al ancho de las caderas, una pesa en cada mano
+    .breath = Suelta el aire al doblar los brazos
+    .cue1 = Los codos siguen junto a las costillas
+    .cue2 = Costillas encima de la cadera, sin balanceo
+    .cue3 = Baja hasta estirar los brazos
+variant-arms-curl-standing-one = Curl de pie, una pesa
+    .setup = Pies al ancho de las caderas, una pesa con las dos manos
+    .breath = Suelta el aire al doblar los brazos
+    .cue1 = Los codos siguen junto a las costillas
+    .cue2 = Costillas encima de la cadera, sin balanceo
+    .cue3 = Bájala despacio
+
 ## Carry
 
 ladder-carry = Paseo con carga
@@ -675,6 +716,47 @@ variant-carry-racked = Paseo con carga en los hombros
     .cue1 = Costillas encima de la cadera, sin echarte atrás
     .cue2 = Camina con el cuerpo erguido, pasos cortos y silenciosos
     .cue3 = Deja las pesas antes de cansarte
+
+## Balance
+
+ladder-balance = Equilibrio
+
+variant-balance-tandem-held = Un pie tras otro, con apoyo
+    .setup = Un pie justo delante del otro, una mano en la encimera o mesada
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = El peso, en los dos pies
+    .cue2 = Alárgate hacia arriba, mirada en un punto fijo
+    .cue3 = Apóyate en la mano tanto como necesites
+variant-balance-seated = Levantar un pie, en silla
+    .setup = Mitad delantera de la silla, brazos cruzados en el pecho
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Mantén un pie justo por encima del suelo
+    .cue2 = Espalda erguida, peso en los dos isquiones
+    .cue3 = Apóyalo cuando lo necesites
+variant-balance-single-held = A una pierna, con apoyo
+    .setup = De pie sobre una pierna, una mano en la encimera o mesada
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Todo el pie en el suelo, rodilla suelta
+    .cue2 = Cadera nivelada
+    .cue3 = Cuando sea fácil, bastan dos dedos
+variant-balance-tandem = Un pie tras otro, sin apoyo
+    .setup = Un pie justo delante del otro, encimera o mesada a mano
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = El peso, en los dos pies
+    .cue2 = Alárgate hacia arriba, mirada en un punto fijo
+    .cue3 = Toca la encimera cuando lo necesites
+variant-balance-single = A una pierna, sin apoyo
+    .setup = De pie sobre una pierna, encimera o mesada a mano
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Todo el pie en el suelo, rodilla suelta
+    .cue2 = Alárgate hacia arriba, mirada en un punto fijo
+    .cue3 = Apoya el pie cuando lo necesites
+variant-balance-tandem-reach = Un pie tras otro, moviendo los brazos
+    .setup = Un pie justo delante del otro, encimera o mesada a mano
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Alarga un brazo adelante, luego el otro, despacio
+    .cue2 = Alárgate hacia arriba, mirada en un punto fijo
+    .cue3 = Toca la encimera cuando lo necesites
 
 ## Front plank
 
@@ -974,6 +1056,82 @@ variant-hip-abduction-banded-steps = Pasos laterales con minibanda
     .cue1 = Pasos pequeños, la banda siempre tensa
     .cue2 = Rodillas sueltas, sobre la punta de los pies
     .cue3 = Cadera nivelada, sin balanceo
+
+## Hip adduction
+
+ladder-hip-adduction = Aducción de cadera
+
+variant-hip-adduction-squeeze = Apretón suave, en silla
+    .setup = En una silla, pies apoyados, almohada entre las rodillas
+    .breath = Suelta el aire al apretar
+    .cue1 = Aprieta suave, menos de la mitad de tu fuerza
+    .cue2 = Aumenta poco a poco, suelta poco a poco
+    .cue3 = Afloja si duele la parte delantera de la pelvis
+variant-hip-adduction-side-lying = Elevar la pierna de abajo, de lado
+    .setup = De lado, pie de arriba apoyado delante, pierna de abajo estirada
+    .breath = Suelta el aire al subir la pierna
+    .cue1 = Alarga el talón de abajo y luego sube
+    .cue2 = La punta del pie mira al frente
+    .cue3 = La pelvis no se mueve; baja despacio
+variant-hip-adduction-squeeze-long = Apretón largo, en silla
+    .setup = En una silla, pies apoyados, almohada entre las rodillas
+    .breath = Suelta el aire al apretar
+    .cue1 = Aprieta mientras dura la salida del aire
+    .cue2 = Con firmeza, nunca con toda tu fuerza
+    .cue3 = Suelta del todo antes de la siguiente
+variant-hip-adduction-band = Cerrar la pierna con banda, de pie
+    .setup = Banda fija abajo a un lado, en ese tobillo; silla para agarrarte
+    .breath = Suelta el aire al cerrar la pierna
+    .cue1 = Antes, prueba la banda con un tirón: debe aguantar
+    .cue2 = Lleva la pierna hasta la otra
+    .cue3 = Cuerpo erguido, cadera nivelada, vuelve despacio
+variant-hip-adduction-band-seated = Cerrar la rodilla con banda, en silla
+    .setup = En una silla, banda fija a un lado, en el muslo de ese lado
+    .breath = Suelta el aire al cerrar la rodilla
+    .cue1 = Antes, prueba la banda con un tirón: debe aguantar
+    .cue2 = Lleva la rodilla hasta la otra
+    .cue3 = Deja que se abra otra vez despacio
+
+## Calf raise
+
+ladder-calf = Elevación de talones
+
+variant-calf-seated = Elevación de talones, en silla
+    .setup = En una silla, pies apoyados bajo las rodillas
+    .breath = Suelta el aire al subir
+    .cue1 = Sube los talones todo lo que puedas
+    .cue2 = El peso, sobre el dedo gordo y el segundo
+    .cue3 = Baja despacio hasta apoyar los talones
+variant-calf-two-legs = Elevación de talones, con apoyo
+    .setup = Pies al ancho de las caderas, manos en la encimera o mesada
+    .breath = Suelta el aire al subir
+    .cue1 = Sube en vertical, sin irte hacia delante
+    .cue2 = Quédate arriba un momento
+    .cue3 = Baja despacio hasta apoyar los talones
+variant-calf-loaded = Elevación de talones con dos pesas
+    .setup = Una pesa en cada mano, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Las pesas cuelgan quietas a los lados
+    .cue2 = Sube en vertical, sin irte hacia delante
+    .cue3 = Baja despacio hasta apoyar los talones
+variant-calf-loaded-one = Elevación de talones, una pesa
+    .setup = Una pesa junto al pecho, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = La pesa, cerca del esternón
+    .cue2 = Sube en vertical, sin irte hacia delante
+    .cue3 = Baja despacio hasta apoyar los talones
+variant-calf-loaded-seated = Talones con una pesa, en silla
+    .setup = En una silla, una pesa sobre los muslos, cerca de las rodillas
+    .breath = Suelta el aire al subir
+    .cue1 = Sujeta la pesa quieta con las dos manos
+    .cue2 = Sube los talones todo lo que puedas
+    .cue3 = Baja despacio hasta apoyar los talones
+variant-calf-single-leg = Elevación de talón a una pierna
+    .setup = De pie sobre una pierna, las manos en la encimera o mesada
+    .breath = Suelta el aire al subir
+    .cue1 = Sube en vertical, cadera nivelada
+    .cue2 = Apóyate en las manos tanto como necesites
+    .cue3 = Baja despacio hasta apoyar el talón
 
 ## Breathing
 

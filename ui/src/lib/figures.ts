@@ -4,6 +4,7 @@ import { floor } from './movements/floor';
 import { lunges } from './movements/lunges';
 import { seatedAndHanging } from './movements/seated';
 import { standing } from './movements/standing';
+import { steady } from './movements/steady';
 import { thrusts } from './movements/thrusts';
 import { trunk } from './movements/trunk';
 
@@ -14,6 +15,7 @@ export const movements: Record<string, Movement> = {
   ...thrusts,
   ...lunges,
   ...trunk,
+  ...steady,
 };
 
 /** The plainest movement of each ladder, for a variant that this version does not know. */
@@ -33,7 +35,9 @@ const PLAIN: Record<string, string> = {
   'overhead-press': 'overhead-press-standing',
   row: 'row-hinged',
   'vertical-pull': 'vertical-pull-band',
+  arms: 'arms-curl-standing',
   carry: 'carry-two-hands',
+  balance: 'balance-tandem',
   'front-plank': 'front-plank-counter',
   'side-plank': 'side-plank-kneeling',
   'dead-bug': 'dead-bug-heel-slide',
@@ -41,6 +45,8 @@ const PLAIN: Record<string, string> = {
   'curl-up': 'curl-up-curl',
   'press-out': 'press-out-standing',
   'hip-abduction': 'hip-abduction-side-lying',
+  'hip-adduction': 'hip-adduction-squeeze',
+  calf: 'calf-two-legs',
   breathing: 'breathing-seated',
   'pelvic-floor': 'pelvic-floor-long',
   mobility: 'mobility-side-bend-seated',
