@@ -287,3 +287,72 @@ words-picture-away = Take the picture away
 words-picture-none = This file is no picture that can be shown. Choose a JPEG, PNG or WebP file.
 words-when = Your clients see it from the next plan that you send.
 words-keep = Keep
+
+## Writing programmes
+
+planbook-own = yours
+planbook-built-in = built in
+planbook-minutes = about { $minutes } minutes
+planbook-write = Write on
+planbook-copy = Write a copy of my own
+planbook-copy-title = { $title }, my own
+planbook-new = A new programme
+planbook-new-how = its name
+planbook-new-go = Begin
+planbook-away = { $count ->
+    [one] One programme put away
+   *[other] { $count } programmes put away
+}
+planbook-take-out = Take it out again
+write-done = Done, all is kept
+write-undo = Undo
+write-redo = Redo
+write-title = Name
+write-per-week = Sessions a week
+write-weeks = Weeks (open if empty)
+write-whole = Every change is kept at once. It can be given to clients on the Roster.
+write-not-whole = Every change is kept at once. It can be given once each session has a move.
+write-week = Sets a week, without finishers:
+write-week-sets = { $what } { $sets }
+write-session = Add a session
+write-session-n = Session { $n }
+write-session-title = Name of the session
+write-minutes = About { $minutes } minutes as written
+write-away = Put this programme away
+write-add = Add a block
+write-add-how = Moves by name, Enter after each; Enter once more adds them
+write-add-go = { $count ->
+    [one] Add it as straight sets
+    [2] Add them as a superset
+    [3] Add them as a tri-set
+   *[other] Add them as a giant set
+}
+write-none = No move is called “{ $typed }”.
+write-finisher = to end with
+write-take-out = Take out: { $what }
+write-copy = Copy: { $what }
+write-earlier = Earlier: { $what }
+write-later = Later: { $what }
+write-one-more = One more move: { $what }
+write-rounds = rounds
+write-rest = rest, s
+write-between = between moves, s
+write-ladder = Ladder
+write-reps = reps
+write-seconds = s
+write-low = { $what }: at least
+write-high = { $what }: at most
+write-left = { $what }: left in reserve
+write-left-unit = left
+write-more = { $levels }{ $tempo ->
+    [yes] , { $down }-{ $pause }-{ $up }
+   *[no] { "" }
+}
+write-levels = Steps
+write-from = { $what }: from step
+write-to = { $what }: up to step
+write-tempo = Tempo, s
+write-tempo-down = down
+write-tempo-pause = still
+write-tempo-up = up
+write-tempo-free = leave it free

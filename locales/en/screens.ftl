@@ -417,7 +417,7 @@ roster-given = “{ $title }” given. It reaches her with the next plan file.
 ## Planbook
 
 planbook-title = Planbook
-planbook-sub = Programmes as they are written. This view reads them.
+planbook-sub = Programmes and moves: write your own, or begin with a copy
 planbook-empty = No programme yet.
 planbook-programme-line = { $sessions ->
     [one] One session

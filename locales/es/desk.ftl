@@ -287,3 +287,72 @@ words-picture-away = Quitar la imagen
 words-picture-none = Este archivo no es una imagen que se pueda mostrar. Elige un archivo JPEG, PNG o WebP.
 words-when = Tus clientas lo ven a partir del próximo plan que envíes.
 words-keep = Guardar
+
+## Writing programmes
+
+planbook-own = tuyo
+planbook-built-in = del programa
+planbook-minutes = unos { $minutes } minutos
+planbook-write = Seguir escribiendo
+planbook-copy = Escribir una copia propia
+planbook-copy-title = { $title }, versión propia
+planbook-new = Un plan nuevo
+planbook-new-how = su nombre
+planbook-new-go = Empezar
+planbook-away = { $count ->
+    [one] Un plan guardado aparte
+   *[other] { $count } planes guardados aparte
+}
+planbook-take-out = Volver a sacarlo
+write-done = Listo, todo queda guardado
+write-undo = Deshacer
+write-redo = Rehacer
+write-title = Nombre
+write-per-week = Sesiones por semana
+write-weeks = Semanas (vacío: sin fin)
+write-whole = Cada cambio se guarda al momento. Se puede asignar en Clientas.
+write-not-whole = Cada cambio se guarda al momento. Se podrá asignar cuando cada sesión tenga un ejercicio.
+write-week = Series por semana, sin bloques finales:
+write-week-sets = { $what } { $sets }
+write-session = Añadir una sesión
+write-session-n = Sesión { $n }
+write-session-title = Nombre de la sesión
+write-minutes = Unos { $minutes } minutos tal como está escrita
+write-away = Guardar aparte este plan
+write-add = Añadir un bloque
+write-add-how = Ejercicios por nombre, Intro tras cada uno; otra vez Intro los añade
+write-add-go = { $count ->
+    [one] Añadirlo en series simples
+    [2] Añadirlos como superserie
+    [3] Añadirlos como triserie
+   *[other] Añadirlos como serie gigante
+}
+write-none = Ningún ejercicio se llama «{ $typed }».
+write-finisher = para terminar
+write-take-out = Quitar: { $what }
+write-copy = Copiar: { $what }
+write-earlier = Antes: { $what }
+write-later = Después: { $what }
+write-one-more = Un ejercicio más: { $what }
+write-rounds = rondas
+write-rest = descanso, s
+write-between = entre ejercicios, s
+write-ladder = Escalera
+write-reps = reps
+write-seconds = s
+write-low = { $what }: como mínimo
+write-high = { $what }: como máximo
+write-left = { $what }: en reserva
+write-left-unit = en reserva
+write-more = { $levels }{ $tempo ->
+    [yes] , { $down }-{ $pause }-{ $up }
+   *[no] { "" }
+}
+write-levels = Peldaños
+write-from = { $what }: desde el peldaño
+write-to = { $what }: hasta el peldaño
+write-tempo = Ritmo, s
+write-tempo-down = bajando
+write-tempo-pause = pausa
+write-tempo-up = subiendo
+write-tempo-free = dejarlo libre

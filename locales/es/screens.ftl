@@ -423,7 +423,7 @@ roster-given = “{ $title }” asignado. Le llega con el próximo archivo de pl
 ## Planbook
 
 planbook-title = Planes
-planbook-sub = Los programas tal como están escritos. Esta vista solo los muestra.
+planbook-sub = Planes y ejercicios: escribe los tuyos o empieza con una copia
 planbook-empty = Aún no hay programas.
 planbook-programme-line = { $sessions ->
     [one] Una sesión

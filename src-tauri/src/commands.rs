@@ -6,17 +6,17 @@ use chrono::{DateTime, FixedOffset, Local, NaiveDate};
 use newel_app::views::{
     AppView, CheckInForm, ChosenFile, ClearanceForm, ClientForm, ClientView, CorrectionForm, DeskView,
     ErrorView, FinishForm, ImpactForm, IntakeForm, KitView, LadderWordsView, MarkedView, OverrideForm,
-    PathView, PictureView, Role, RosterView, SafetyView, SendView, SetForm, TakeInView, TrainView, WordsForm,
-    WrittenView,
+    PathView, PictureView, PlanbookView, Role, RosterView, SafetyView, SendView, SetForm, TakeInView,
+    TrainView, WordsForm, WrittenView,
 };
 use newel_app::{AppError, Newel, Worker};
 use newel_engine::ids::{PersonId, ProgrammeId, RecordId, RunId, SlotId, VariantId};
 use newel_engine::kit::{Kit, Load};
-use newel_engine::programme::Programme;
 use newel_engine::record::{HoldAnswer, NextDay, RestrictionKind, Symptom};
 use newel_engine::rules::RuleSetting;
 use newel_engine::stage::Stage;
 use newel_engine::units::Weight;
+use newel_engine::writing::Edit;
 use std::path::PathBuf;
 use tauri::State;
 use tauri_plugin_dialog::DialogExt as _;
@@ -449,7 +449,7 @@ pub async fn plan_write(
 
 /// The Planbook.
 #[tauri::command]
-pub async fn planbook_view(worker: State<'_, Worker>) -> Result<Vec<Programme>, ErrorView> {
+pub async fn planbook_view(worker: State<'_, Worker>) -> Result<PlanbookView, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.planbook_view()).await
 }
 
@@ -478,4 +478,44 @@ pub async fn words_save(
 #[tauri::command]
 pub async fn picture(worker: State<'_, Worker>, name: String) -> Result<PictureView, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.picture(&name)).await
+}
+
+/// Begins a programme of the coach's own: blank, or as a copy.
+#[tauri::command]
+pub async fn programme_new(
+    worker: State<'_, Worker>,
+    title: String,
+    from: Option<ProgrammeId>,
+) -> Result<ProgrammeId, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.programme_new(now(), &title, from)).await
+}
+
+/// Makes one change to a programme.
+#[tauri::command]
+pub async fn programme_edit(
+    worker: State<'_, Worker>,
+    programme: ProgrammeId,
+    edit: Edit,
+) -> Result<PlanbookView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.programme_edit(now(), programme, &edit)).await
+}
+
+/// Undoes the last change to a programme, or does it again.
+#[tauri::command]
+pub async fn programme_turn(
+    worker: State<'_, Worker>,
+    programme: ProgrammeId,
+    back: bool,
+) -> Result<PlanbookView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.programme_turn(programme, back)).await
+}
+
+/// Puts a programme away, or takes it out again.
+#[tauri::command]
+pub async fn programme_away(
+    worker: State<'_, Worker>,
+    programme: ProgrammeId,
+    away: bool,
+) -> Result<PlanbookView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.programme_away(programme, away)).await
 }

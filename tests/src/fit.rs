@@ -53,7 +53,7 @@ const OVERLAID: &str = "
         if (!there || node.contains(there) || there.contains(node)) continue;
         // What scrolls goes under what stands still; it is brought up by scrolling.
         const still = there.closest('.foot, nav, header, .top');
-        if (still && !node.closest('.foot, nav, header, .top')) continue;
+        if (still && !still.contains(node)) continue;
         found.push(`${node.dataset.testid ?? node.innerText.slice(0, 30)} under ${there.dataset?.testid ?? there.outerHTML.slice(0, 80)}`);
     }
     return found;";

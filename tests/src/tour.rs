@@ -146,6 +146,23 @@ pub async fn coach(
     window.click(&id("nav-planbook")).await?;
     window.find(&id("planbook")).await?;
     look("planbook").await?;
+    window.fill(&id("new-title"), "Kitchen strength").await?;
+    window.click(&id("new-go")).await?;
+    window.find(&id("editor")).await?;
+    let book = job::ask(window, "planbook_view", json!({})).await?;
+    let programme = book["programmes"][0]["programme"]["id"].clone();
+    taps(window, "write-session").await?;
+    window.find("[data-testid^=session-title-]").await?;
+    let book = job::ask(window, "planbook_view", json!({})).await?;
+    let session = book["programmes"][0]["programme"]["sessions"][0]["id"].clone();
+    let edit =
+        json!({ "edit": "add_block", "session": session, "ladders": ["squat", "row"], "finisher": false });
+    job::ask(window, "programme_edit", json!({ "programme": programme, "edit": edit })).await?;
+    // One change more from the page, so that it shows both.
+    taps(window, "write-session").await?;
+    window.find("[data-testid^=block-rounds-]").await?;
+    look("editor").await?;
+    taps(window, "write-done").await?;
     window.click("[data-testid=moves-squat] summary").await?;
     taps(window, "move-squat-goblet").await?;
     window.find(&id("words-keep")).await?;

@@ -3,6 +3,7 @@
 mod answers;
 mod desk;
 mod plans;
+mod programmes;
 mod roster;
 mod words;
 
@@ -12,7 +13,7 @@ use crate::profile::{Known, Plan, Profile};
 use crate::views::Role;
 use chrono::NaiveDate;
 use newel_engine::history::History;
-use newel_engine::ids::PersonId;
+use newel_engine::ids::{PersonId, ProgrammeId};
 use newel_engine::programme::Programme;
 
 /// Programmes that are built in.
@@ -55,8 +56,9 @@ impl Profile {
     /// The programme that the coach gave a client and that her log does not hold yet.
     fn given(&self, person: PersonId) -> Result<Option<Programme>, AppError> {
         let Some(id) = self.store.setting(&format!("programme.{person}"))? else { return Ok(None) };
-        let programmes = built_in_programmes(&self.books)?;
-        Ok(programmes.into_iter().find(|p| p.id.to_string() == id))
+        let Ok(id) = id.parse().map(ProgrammeId) else { return Ok(None) };
+        // One that cannot be trained any more, as it is being written on, is none that was given.
+        Ok(self.programme(id).ok().filter(|p| p.check(&self.books.catalogue).is_ok()))
     }
 
     /// What is known of a client, with the programme that was given where her log holds none.
@@ -78,14 +80,6 @@ impl Profile {
             });
         }
         Ok(known)
-    }
-
-    /// The Planbook: the programmes that are built in.
-    ///
-    /// # Errors
-    /// When the embedded data is broken.
-    pub fn planbook_view(&self) -> Result<Vec<Programme>, AppError> {
-        built_in_programmes(&self.books)
     }
 }
 

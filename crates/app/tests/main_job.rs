@@ -523,3 +523,82 @@ fn a_coachs_own_cues_and_picture_reach_the_card_and_the_built_in_ones_come_back(
     let view = coach.words_save(at("2026-03-03T19:00:00+01:00"), back).unwrap();
     assert!(view.iter().flat_map(|l| l.levels.iter().flatten()).all(|v| v.own.is_none()));
 }
+
+#[test]
+fn a_programme_is_written_given_trained_and_written_on_without_touching_what_was_trained() {
+    use newel_engine::writing::Edit;
+    let mut home = home();
+    let coach = home.coach.profile().unwrap();
+    let at_desk = at("2026-03-02T10:00:00+01:00");
+    let id = coach.programme_new(at_desk, "  Kitchen strength ", None).unwrap();
+    let mine = |view: &newel_app::views::PlanbookView| view.programmes[0].clone();
+    let begun = mine(&coach.planbook_view().unwrap());
+    assert_eq!((begun.programme.title.as_str(), begun.own, begun.whole), ("Kitchen strength", true, false));
+    coach.programme_edit(at_desk, id, &Edit::AddSession { title: "Monday".into() }).unwrap();
+    let session = mine(&coach.planbook_view().unwrap()).programme.sessions[0].id.clone();
+    assert!(
+        coach.roster_view(at_desk).unwrap().programmes.iter().all(|p| p.id != id),
+        "an empty session cannot be given"
+    );
+    for (ladders, finisher) in [(vec!["squat", "row"], false), (vec!["carry"], true)] {
+        let ladders = ladders.into_iter().map(Into::into).collect();
+        coach
+            .programme_edit(at_desk, id, &Edit::AddBlock { session: session.clone(), ladders, finisher })
+            .unwrap();
+    }
+    let written = mine(&coach.planbook_view().unwrap());
+    assert!(written.whole && written.can_undo && !written.can_redo);
+    // By hand: superset 3 x (10 reps x 3 s + 20 s, twice, 15 s between, 90 s rest) = 615 s; carry 2 x (30 s, both
+    // sides if its options are one-sided, + 20 s set-up + 45 s rest).
+    assert!((13..=15).contains(&written.minutes[0]), "{}", written.minutes[0]);
+    let sets: Vec<f64> = written.week.iter().map(|w| w.sets).collect();
+    assert_eq!(sets, [6.0, 6.0], "three rounds, twice a week, of squat and row; the finisher is not counted");
+    // Undone wholly it is as it began, and redone as it was.
+    for _ in 0..3 {
+        coach.programme_turn(id, true).unwrap();
+    }
+    let undone = mine(&coach.planbook_view().unwrap());
+    assert_eq!(undone.programme.sessions, begun.programme.sessions);
+    assert!(!undone.can_undo && undone.can_redo);
+    for _ in 0..3 {
+        coach.programme_turn(id, false).unwrap();
+    }
+    assert_eq!(mine(&coach.planbook_view().unwrap()).programme.sessions, written.programme.sessions);
+    // Given, sent, trained.
+    coach.programme_give(at_desk, home.person, id).unwrap();
+    let folder = home.coach.out_folder();
+    let send = |home: &mut Home, now: &str| {
+        let plan = home.coach.profile().unwrap().plan_write(&folder, None, at(now), home.person).unwrap();
+        let text = std::fs::read_to_string(plan.path).unwrap();
+        let report = home.client.profile().unwrap().take_in_one("plan", text.as_bytes(), at(now));
+        assert_eq!(report.refused.len(), 0, "{report:?}");
+    };
+    send(&mut home, "2026-03-02T11:00:00+01:00");
+    home.trains(at("2026-03-03T18:00:00+01:00"));
+    let path = |home: &mut Home| {
+        let now = at("2026-03-04T08:00:00+01:00");
+        serde_json::to_value(home.client.profile().unwrap().path_view(now).unwrap().sessions).unwrap()
+    };
+    let trained = path(&mut home);
+    assert_eq!(trained[0]["sets"].as_array().map(Vec::len), Some(3 * 2 + 2));
+    // Written on: another ladder in the place of the first, and a copy of the session. What was trained stays.
+    let coach = home.coach.profile().unwrap();
+    let slot = mine(&coach.planbook_view().unwrap()).programme.sessions[0].blocks[0].slots[0].id.clone();
+    let later = at("2026-03-03T20:00:00+01:00");
+    coach.programme_edit(later, id, &Edit::LadderOfSlot { slot, ladder: "hinge".into() }).unwrap();
+    coach.programme_edit(later, id, &Edit::CopySession { session }).unwrap();
+    let revised = mine(&coach.planbook_view().unwrap());
+    assert!(revised.programme.revision > written.programme.revision);
+    send(&mut home, "2026-03-03T21:00:00+01:00");
+    assert_eq!(path(&mut home), trained, "what was trained is not written anew");
+    let ready = home.client.profile().unwrap().train_view(at("2026-03-05T18:00:00+01:00")).unwrap();
+    let TrainState::Ready(ready) = ready.state else { panic!("{ready:?}") };
+    assert_eq!(ready.blocks[0].slots[0].ladder.as_str(), "hinge");
+    // Put away it is no longer offered, and what was given stays given.
+    let coach = home.coach.profile().unwrap();
+    let view = coach.programme_away(id, true).unwrap();
+    assert_eq!((view.away.len(), view.programmes.iter().filter(|p| p.own).count()), (1, 0));
+    let folder = tempfile::tempdir().unwrap();
+    let again = coach.plan_write(folder.path(), None, at("2026-03-06T08:00:00+01:00"), home.person);
+    assert!(again.is_ok(), "{again:?}");
+}

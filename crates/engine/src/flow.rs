@@ -1,9 +1,10 @@
 //! The order of a session's sets, where she is in it, and how long it takes. A pure function of the
 //! log, so that a restart goes on at the right card.
 
+use crate::catalogue::Catalogue;
 use crate::history::{History, Run};
 use crate::ids::{RecordId, SlotId};
-use crate::programme::{Amount, Block, BlockForm, PlanSession};
+use crate::programme::{Amount, Block, BlockForm, PlanSession, Slot};
 use crate::proposal::{Bench, Outcome, Proposal, SetPlan, Turn};
 use crate::record::{SetDone, Side};
 use crate::rules::RulePack;
@@ -211,6 +212,37 @@ fn round_seconds(bench: &Bench<'_>, block: &Block) -> f64 {
     let between = more(block.rest_between_seconds)
         * f64::from(u32::try_from(block.slots.len().saturating_sub(1)).unwrap_or(0));
     work + between + more(block.rest_seconds)
+}
+
+/// Estimated minutes of a session as it is written, for nobody in particular: a ladder counts for both sides where most of
+/// its variants are done side by side.
+#[must_use]
+pub fn planned_minutes(catalogue: &Catalogue, rules: &RulePack, session: &PlanSession) -> u16 {
+    let one_sided = |slot: &Slot| {
+        let variants =
+            catalogue.ladder(&slot.ladder).into_iter().flat_map(|l| &l.levels).flat_map(|l| &l.variants);
+        let (sided, all) = variants.fold((0, 0), |(s, n), v| (s + u32::from(v.per_side), n + 1));
+        sided * 2 > all
+    };
+    let seconds: f64 = session
+        .blocks
+        .iter()
+        .map(|block| {
+            let work: f64 = block
+                .slots
+                .iter()
+                .map(|s| {
+                    set_seconds(rules, s.dose.amount, s.dose.tempo, if one_sided(s) { 2.0 } else { 1.0 })
+                })
+                .sum();
+            let pauses = u32::try_from(block.slots.len().saturating_sub(1)).unwrap_or(0);
+            let round = work
+                + f64::from(block.rest_between_seconds) * f64::from(pauses)
+                + f64::from(block.rest_seconds);
+            round * f64::from(block.rounds)
+        })
+        .sum();
+    libm::ceil(seconds / 60.0).clamp(0.0, 600.0) as u16
 }
 
 /// Estimated minutes of a whole session; what rests by its proposal takes none.

@@ -28,6 +28,7 @@ pub mod strength;
 pub mod symptom;
 pub mod units;
 pub mod wording;
+pub mod writing;
 
 /// Version of the engine; it stands in every shown proposal.
 pub const ENGINE_VERSION: &str = env!("CARGO_PKG_VERSION");

@@ -27,6 +27,7 @@
 mod action;
 mod backup;
 mod check;
+mod drafts;
 mod erase;
 mod error;
 mod id_source;
@@ -44,6 +45,7 @@ mod write;
 
 pub use action::{Action, Area, Change, areas_of};
 pub use check::{Finding, Findings};
+pub use drafts::DraftRow;
 pub use error::StoreError;
 pub use id_source::IdSource;
 pub use line::{HASH_LENGTH, hash_of};

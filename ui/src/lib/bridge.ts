@@ -10,6 +10,7 @@ import type {
   ClientView,
   CorrectionForm,
   DeskView,
+  Edit,
   ErrorView,
   FinishForm,
   HoldAnswer,
@@ -24,7 +25,7 @@ import type {
   OverrideForm,
   PathView,
   PictureView,
-  Programme,
+  PlanbookView,
   RestrictionKind,
   Role,
   RosterView,
@@ -142,7 +143,17 @@ export const overrideWrite = (person: string, form: OverrideForm): Promise<Clien
   invoke('override_write', { person, form });
 export const planWrite = (person: string, path: string | null): Promise<WrittenView> =>
   invoke('plan_write', { person, path });
-export const planbookView = (): Promise<Programme[]> => invoke('planbook_view');
+export const planbookView = (): Promise<PlanbookView> => invoke('planbook_view');
+/** Begins a programme, blank or as a copy; gives its id. */
+export const programmeNew = (title: string, from: string | null): Promise<string> =>
+  invoke('programme_new', { title, from });
+/** Resolves once the change is on disk. */
+export const programmeEdit = (programme: string, edit: Edit): Promise<PlanbookView> =>
+  invoke('programme_edit', { programme, edit });
+export const programmeTurn = (programme: string, back: boolean): Promise<PlanbookView> =>
+  invoke('programme_turn', { programme, back });
+export const programmeAway = (programme: string, away: boolean): Promise<PlanbookView> =>
+  invoke('programme_away', { programme, away });
 export const wordsView = (): Promise<LadderWordsView[]> => invoke('words_view');
 export const wordsSave = (form: WordsForm): Promise<LadderWordsView[]> => invoke('words_save', { form });
 /** A picture of the coach's, by the hash of its bytes; on a client's device as well. */

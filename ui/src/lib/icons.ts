@@ -1,10 +1,14 @@
 // The icons that are used, each from its own file: the library's index would load some thousands of them.
+export { default as ArrowDown } from '@lucide/svelte/icons/arrow-down';
 export { default as ArrowLeft } from '@lucide/svelte/icons/arrow-left';
+export { default as ArrowRight } from '@lucide/svelte/icons/arrow-right';
+export { default as ArrowUp } from '@lucide/svelte/icons/arrow-up';
 export { default as CalendarRange } from '@lucide/svelte/icons/calendar-range';
 export { default as ChevronDown } from '@lucide/svelte/icons/chevron-down';
 export { default as Circle } from '@lucide/svelte/icons/circle';
 export { default as CircleCheck } from '@lucide/svelte/icons/circle-check';
 export { default as CircleDashed } from '@lucide/svelte/icons/circle-dashed';
+export { default as Copy } from '@lucide/svelte/icons/copy';
 export { default as Dumbbell } from '@lucide/svelte/icons/dumbbell';
 export { default as Ellipsis } from '@lucide/svelte/icons/ellipsis';
 export { default as Equal } from '@lucide/svelte/icons/equal';
@@ -14,10 +18,12 @@ export { default as ListChecks } from '@lucide/svelte/icons/list-checks';
 export { default as Minus } from '@lucide/svelte/icons/minus';
 export { default as OctagonX } from '@lucide/svelte/icons/octagon-x';
 export { default as Plus } from '@lucide/svelte/icons/plus';
+export { default as Redo2 } from '@lucide/svelte/icons/redo-2';
 export { default as Send } from '@lucide/svelte/icons/send';
 export { default as ShieldQuestion } from '@lucide/svelte/icons/shield-question';
 export { default as TrendingUp } from '@lucide/svelte/icons/trending-up';
 export { default as TriangleAlert } from '@lucide/svelte/icons/triangle-alert';
+export { default as Undo2 } from '@lucide/svelte/icons/undo-2';
 export { default as UserRound } from '@lucide/svelte/icons/user-round';
 export { default as Users } from '@lucide/svelte/icons/users';
 export { default as X } from '@lucide/svelte/icons/x';

@@ -1,6 +1,6 @@
 //! The Roster: the clients, and what the coach records about each of them.
 
-use super::{built_in_programmes, checked_text, client_name};
+use super::{checked_text, client_name};
 use crate::error::{AppError, Refusal};
 use crate::newel::checked_name;
 use crate::profile::Profile;
@@ -39,7 +39,7 @@ impl Profile {
                 .filter(|k| k.has_baseline())
                 .map(|k| k.id.clone())
                 .collect(),
-            programmes: built_in_programmes(&self.books)?,
+            programmes: self.programmes()?,
         })
     }
 
@@ -191,7 +191,7 @@ impl Profile {
     ) -> Result<RosterView, AppError> {
         self.coach_only()?;
         self.client(person)?;
-        if !built_in_programmes(&self.books)?.iter().any(|p| p.id == programme) {
+        if !self.programmes()?.iter().any(|p| p.id == programme) {
             return Err(Refusal::NoSuchThing.into());
         }
         self.store.set_setting(&format!("programme.{person}"), &programme.to_string())?;

@@ -3,6 +3,7 @@
 pub mod coach;
 pub mod common;
 pub mod path;
+pub mod planbook;
 pub mod safety;
 pub mod train;
 pub mod words;
@@ -10,6 +11,7 @@ pub mod words;
 pub use coach::*;
 pub use common::*;
 pub use path::*;
+pub use planbook::*;
 pub use safety::*;
 pub use train::*;
 pub use words::*;

@@ -42,3 +42,4 @@ mod symptoms;
 mod trace;
 mod watch;
 mod whys;
+mod writing;

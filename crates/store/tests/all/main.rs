@@ -5,6 +5,7 @@
 mod backup;
 mod check;
 mod crash;
+mod drafts;
 mod erase;
 mod kinds;
 mod log;

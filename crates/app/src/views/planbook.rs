@@ -1,0 +1,61 @@
+//! The Planbook: programmes to read and to write.
+
+use newel_engine::catalogue::Pattern;
+use newel_engine::ids::LadderId;
+use newel_engine::programme::Programme;
+use serde::Serialize;
+use ts_rs::TS;
+
+/// The Planbook.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct PlanbookView {
+    /// The coach's own, in the order in which they were begun, then the built-in ones.
+    pub programmes: Vec<ProgrammeView>,
+    /// The coach's own that were put away.
+    pub away: Vec<ProgrammeView>,
+    /// Every ladder, to choose from.
+    pub ladders: Vec<LadderToWrite>,
+}
+
+/// A programme with what there is to know of it while it is written.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct ProgrammeView {
+    /// The programme.
+    pub programme: Programme,
+    /// True for one of the coach's own, which can be written on.
+    pub own: bool,
+    /// True if the last change can be undone.
+    pub can_undo: bool,
+    /// True if something undone can be done again.
+    pub can_redo: bool,
+    /// True once it can be given to somebody: it has sessions, and none is empty.
+    pub whole: bool,
+    /// Estimated minutes, session by session.
+    pub minutes: Vec<u16>,
+    /// Working sets of a week by kind of movement.
+    pub week: Vec<PlannedSets>,
+}
+
+/// Working sets of a week.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export)]
+pub struct PlannedSets {
+    /// Kind of movement.
+    pub pattern: Pattern,
+    /// Sets; parts of one where sessions do not come round evenly.
+    pub sets: f64,
+}
+
+/// A ladder to choose while writing.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, TS)]
+#[ts(export)]
+pub struct LadderToWrite {
+    /// The ladder.
+    pub ladder: LadderId,
+    /// Its kind of movement.
+    pub pattern: Pattern,
+    /// How many levels it has.
+    pub levels: u8,
+}
