@@ -178,6 +178,53 @@ variant-bridge-single-leg-incline = One-leg bridge, on an incline
     .cue2 = Keep both sides of the pelvis level
     .cue3 = Smaller is fine while it stays level
 
+## Thrust
+
+ladder-thrust = Hip thrust
+
+variant-thrust-two-legs = Hip thrust
+    .setup = Shoulder blades on a sofa edge, or a chair against a wall
+    .breath = Breathe out lifting
+    .cue1 = Feet under your knees, press through the heels
+    .cue2 = Lift until the hips are almost as high as the knees
+    .cue3 = Chest stays the highest, ribs down
+variant-thrust-kneeling = Kneeling hip thrust
+    .setup = Kneel on a cushion, a chair in front of you to hold
+    .breath = Breathe out coming up
+    .cue1 = Sit back towards your heels, only as far as is easy
+    .cue2 = Push the hips forward until you kneel tall
+    .cue3 = Buttocks firm at the top, ribs over hips
+variant-thrust-paused = Paused hip thrust
+    .setup = Shoulder blades on a sofa edge, or a chair against a wall
+    .breath = Breathe out lifting
+    .cue1 = Press through the heels
+    .cue2 = Stay up for three counts, still breathing
+    .cue3 = Chest stays the highest, ribs down
+variant-thrust-kneeling-paused = Paused kneeling hip thrust
+    .setup = Kneel on a cushion, a chair in front of you to hold
+    .breath = Breathe out coming up
+    .cue1 = Push the hips forward until you kneel tall
+    .cue2 = Stay tall for three counts, still breathing
+    .cue3 = Sit back slowly
+variant-thrust-loaded = Weighted hip thrust
+    .setup = Shoulders on a sofa edge, weight on the hip bones, belly free
+    .breath = Breathe out lifting
+    .cue1 = Hold the weight still with both hands
+    .cue2 = Lift until the hips are almost as high as the knees
+    .cue3 = Lower slowly, chest stays the highest
+variant-thrust-kneeling-loaded = Kneeling hip thrust, one weight
+    .setup = Kneel on a cushion, one weight upright at your chest
+    .breath = Breathe out coming up
+    .cue1 = Keep the weight close to your breastbone
+    .cue2 = Sit back towards your heels, only as far as is easy
+    .cue3 = Push the hips forward until you kneel tall
+variant-thrust-single-leg = One-leg hip thrust
+    .setup = Shoulder blades on a sofa edge, one foot down, one leg lifted
+    .breath = Breathe out lifting
+    .cue1 = Press through the one heel
+    .cue2 = Keep both sides of the pelvis level
+    .cue3 = Smaller is fine while it stays level
+
 ## Split squat
 
 ladder-split-squat = Split squat
@@ -219,6 +266,70 @@ variant-split-squat-rear-foot-loaded = Rear foot raised, two weights
     .cue2 = Weights hang still by your sides
     .cue3 = Down only as far as you stay level
 
+## Lunge
+
+ladder-lunge = Lunge
+
+variant-lunge-reverse-held = Reverse lunge, held
+    .setup = Stand tall, one hand on a wall or a chair back
+    .breath = Breathe out coming up
+    .cue1 = One foot steps back, onto its toes
+    .cue2 = Down a hand’s width, or as far as is easy
+    .cue3 = Push through the front heel to step back up
+variant-lunge-reverse = Reverse lunge
+    .setup = Stand tall, feet hip-width apart, a wall within reach
+    .breath = Breathe out coming up
+    .cue1 = Long step back, the front shin stays upright
+    .cue2 = The back knee goes towards the floor
+    .cue3 = Push through the front heel to step back up
+variant-lunge-reverse-loaded = Reverse lunge with two weights
+    .setup = A weight in each hand, feet hip-width apart
+    .breath = Breathe out coming up
+    .cue1 = Weights hang still by your sides
+    .cue2 = Front knee follows the toes
+    .cue3 = Push through the front heel to step back up
+variant-lunge-reverse-goblet = Reverse lunge, one weight
+    .setup = One weight at your chest, feet hip-width apart
+    .breath = Breathe out coming up
+    .cue1 = Keep the weight close to your breastbone
+    .cue2 = Front knee follows the toes
+    .cue3 = Push through the front heel to step back up
+variant-lunge-walking = Walking lunge
+    .setup = A clear path along a wall, one step after the other
+    .breath = Breathe out coming up
+    .cue1 = Each step counts as one rep
+    .cue2 = Steps long enough for both knees to bend
+    .cue3 = Stand tall between two steps
+variant-lunge-walking-loaded = Walking lunge with two weights
+    .setup = A weight in each hand, a clear path along a wall
+    .breath = Breathe out coming up
+    .cue1 = Each step counts as one rep
+    .cue2 = Weights hang still by your sides
+    .cue3 = Put them down before your steps get unsteady
+
+## Side lunge
+
+ladder-side-lunge = Side lunge
+
+variant-side-lunge-short = Short side lunge, held
+    .setup = Facing a counter, both hands on it, feet hip-width apart
+    .breath = Breathe out coming back
+    .cue1 = Short step to the side, sit back over that foot
+    .cue2 = The other leg stays long
+    .cue3 = Only as wide as the pelvis feels at ease
+variant-side-lunge-full = Side lunge
+    .setup = Feet hip-width apart, a wall within reach
+    .breath = Breathe out coming back
+    .cue1 = Wide step to the side, sit back over that foot
+    .cue2 = Knee follows the toes, the other leg stays long
+    .cue3 = Push the floor away to come back
+variant-side-lunge-goblet = Side lunge, one weight
+    .setup = One weight at your chest, feet hip-width apart
+    .breath = Breathe out coming back
+    .cue1 = Keep the weight close to your breastbone
+    .cue2 = Sit back over the bent leg, chest open
+    .cue3 = Push the floor away to come back
+
 ## Step-up
 
 ladder-step-up = Step-up
@@ -259,6 +370,47 @@ variant-step-up-30 = High step-up, 30 cm
     .cue1 = Whole foot on the step, knee over the toes
     .cue2 = No push from the lower foot
     .cue3 = Come down slowly and with control
+
+## Step-down
+
+ladder-step-down = Step-down
+
+variant-step-down-5-held = Low step-down, held
+    .setup = Sturdy step of about 5 cm, one hand on a wall or rail
+    .breath = Breathe out coming up
+    .cue1 = Bend the top leg until the other heel taps the floor
+    .cue2 = Hips level, knee over the toes
+    .cue3 = Your weight stays on the top foot
+variant-step-down-heel-tap-held = Heel tap in front, held
+    .setup = On the floor on one leg, one hand on a chair back
+    .breath = Breathe out coming up
+    .cue1 = Soften the standing knee, tap the other heel in front
+    .cue2 = Hips level, knee over the toes
+    .cue3 = Come up tall before the next tap
+variant-step-down-10 = Step-down, 10 cm
+    .setup = Sturdy step of about 10 cm, a wall within reach
+    .breath = Breathe out coming up
+    .cue1 = Bend the top leg until the other heel taps the floor
+    .cue2 = Slowly: three counts down
+    .cue3 = Hips level, knee over the toes
+variant-step-down-heel-tap = Heel tap in front
+    .setup = On the floor on one leg, a wall within reach
+    .breath = Breathe out coming up
+    .cue1 = Bend the standing leg, tap the heel further ahead
+    .cue2 = Hips back a little, knee over the toes
+    .cue3 = Put the foot down when you need to
+variant-step-down-20 = Step-down, 20 cm
+    .setup = Sturdy step of about 20 cm, a wall within reach
+    .breath = Breathe out coming up
+    .cue1 = Bend the top leg until the other heel taps the floor
+    .cue2 = Only as low as the hips stay level
+    .cue3 = Push through the whole top foot to come up
+variant-step-down-to-chair = Sit down on one leg
+    .setup = High seat behind you, a wall beside you, one foot lifted
+    .breath = Breathe out standing up
+    .cue1 = Sit down on one leg, for three counts
+    .cue2 = Stand up on both feet
+    .cue3 = Let the free foot help when you need it
 
 ## Push-up
 
@@ -489,6 +641,47 @@ variant-vertical-pull-full = Pull-up
     .cue2 = Chin over the bar without a swing
     .cue3 = Lower until the arms are long
 
+## Arms
+
+ladder-arms = Arms
+
+variant-arms-curl-band = Seated band curl
+    .setup = On a chair, band under both feet, an end in each hand
+    .breath = Breathe out bending the arms
+    .cue1 = Elbows stay beside your ribs
+    .cue2 = Bring the hands up to the shoulders
+    .cue3 = Let the band draw you down slowly
+variant-arms-curl-hands = Seated curl against your hand
+    .setup = Sit tall, one fist palm up, the other hand on its wrist
+    .breath = Breathe out bending the arm
+    .cue1 = One arm bends, the other hand holds against
+    .cue2 = Slow and even, up and down
+    .cue3 = Shoulders stay low
+variant-arms-curl-seated = Seated curl, two weights
+    .setup = Sit tall on a chair, a weight in each hand
+    .breath = Breathe out bending the arms
+    .cue1 = Elbows stay beside your ribs
+    .cue2 = Bring the weights up to the shoulders
+    .cue3 = Lower until the arms are long
+variant-arms-curl-seated-one = Seated curl, one weight
+    .setup = Front half of a chair, one weight in both hands
+    .breath = Breathe out bending the arms
+    .cue1 = Elbows stay beside your ribs
+    .cue2 = Bring the weight up to the chest
+    .cue3 = Lower it slowly
+variant-arms-curl-standing = Standing curl, two weights
+    .setup = Feet hip-width apart, a weight in each hand
+    .breath = Breathe out bending the arms
+    .cue1 = Elbows stay beside your ribs
+    .cue2 = Ribs over hips, no swing
+    .cue3 = Lower until the arms are long
+variant-arms-curl-standing-one = Standing curl, one weight
+    .setup = Feet hip-width apart, one weight in both hands
+    .breath = Breathe out bending the arms
+    .cue1 = Elbows stay beside your ribs
+    .cue2 = Ribs over hips, no swing
+    .cue3 = Lower it slowly
+
 ## Carry
 
 ladder-carry = Carry
@@ -523,6 +716,112 @@ variant-carry-racked = Racked carry
     .cue1 = Ribs over hips, no leaning back
     .cue2 = Walk tall, short quiet steps
     .cue3 = Put the weights down before you tire
+
+## Balance
+
+ladder-balance = Balance
+
+variant-balance-tandem-held = Heel to toe, held
+    .setup = One foot right in front of the other, one hand on a counter
+    .breath = Keep breathing, quiet and even
+    .cue1 = Weight on both feet
+    .cue2 = Grow tall, eyes on a point ahead
+    .cue3 = Let the hand take as much as you need
+variant-balance-seated = Seated foot lift
+    .setup = Front half of a chair, arms crossed at your chest
+    .breath = Keep breathing, quiet and even
+    .cue1 = Hold one foot just off the floor
+    .cue2 = Sit tall on both sit bones
+    .cue3 = Put it down when you need to
+variant-balance-single-held = One-leg stand, held
+    .setup = Stand on one leg, one hand on a counter
+    .breath = Keep breathing, quiet and even
+    .cue1 = Whole foot on the floor, knee soft
+    .cue2 = Hips level
+    .cue3 = Two fingers will do, once it is easy
+variant-balance-tandem = Heel to toe, free
+    .setup = One foot right in front of the other, a counter within reach
+    .breath = Keep breathing, quiet and even
+    .cue1 = Weight on both feet
+    .cue2 = Grow tall, eyes on a point ahead
+    .cue3 = Touch the counter when you need to
+variant-balance-single = One-leg stand, free
+    .setup = Stand on one leg, a counter within reach
+    .breath = Keep breathing, quiet and even
+    .cue1 = Whole foot on the floor, knee soft
+    .cue2 = Grow tall, eyes on a point ahead
+    .cue3 = Put the foot down when you need to
+variant-balance-tandem-reach = Heel to toe, arms reaching
+    .setup = One foot right in front of the other, a counter within reach
+    .breath = Keep breathing, quiet and even
+    .cue1 = Reach one arm forward, then the other, slowly
+    .cue2 = Grow tall, eyes on a point ahead
+    .cue3 = Touch the counter when you need to
+
+## Front plank
+
+ladder-front-plank = Front plank
+
+variant-front-plank-wall = Plank at the wall
+    .setup = Hands on a wall at chest height, feet a step away
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the wall away
+    .cue2 = One line from head to heels
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-wall-forearms = Plank at the wall, on forearms
+    .setup = Forearms on a wall, elbows at chest height, feet a step away
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the wall away
+    .cue2 = One line from head to heels
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-counter = Plank at the counter
+    .setup = Hands on the edge of a counter, feet well back
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the edge away
+    .cue2 = Hips neither sag nor rise
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-counter-forearms = Plank at the counter, on forearms
+    .setup = Forearms on a counter or steady table, feet well back
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the counter away
+    .cue2 = Hips neither sag nor rise
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-kneeling = Kneeling plank
+    .setup = Hands under your shoulders, knees behind your hips
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the floor away
+    .cue2 = One line from head to knees
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-kneeling-forearms = Kneeling plank, on forearms
+    .setup = Elbows under your shoulders, knees behind your hips
+    .breath = Keep breathing, quiet and even
+    .cue1 = Press the floor away
+    .cue2 = One line from head to knees
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-all-fours = Hands and knees, leaning forward
+    .setup = Hands under shoulders, knees under hips
+    .breath = Keep breathing, quiet and even
+    .cue1 = Lean forward over the hands and stay there
+    .cue2 = Press the floor away, back long
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-floor = Plank
+    .setup = Hands under your shoulders, on your toes
+    .breath = Keep breathing, quiet and even
+    .cue1 = One line from head to heels
+    .cue2 = Come down before it shakes
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-forearms = Plank, on forearms
+    .setup = Elbows under your shoulders, on your toes
+    .breath = Keep breathing, quiet and even
+    .cue1 = One line from head to heels
+    .cue2 = Come down before it shakes
+    .cue3 = No ridge down the middle of the belly
+variant-front-plank-knees-off = Hands and knees, knees lifted
+    .setup = Hands under shoulders, knees under hips, toes tucked under
+    .breath = Keep breathing, quiet and even
+    .cue1 = Lift the knees just off the floor
+    .cue2 = Press the floor away, back long
+    .cue3 = No ridge down the middle of the belly
 
 ## Side plank
 
@@ -600,6 +899,94 @@ variant-dead-bug-opposite-seated = Seated opposite arm and leg
     .cue2 = Sit tall, do not sink back
     .cue3 = A ridge down the middle: shorten the reach
 
+## Bird dog
+
+ladder-bird-dog = Bird dog
+
+variant-bird-dog-slide = Leg slide, hands and knees
+    .setup = Hands under shoulders, knees under hips, change each time
+    .breath = Breathe out sliding the foot away
+    .cue1 = Slide the toes back along the floor
+    .cue2 = Press the floor away, back stays long
+    .cue3 = Draw the knee back slowly
+variant-bird-dog-slide-counter = Leg slide at the counter
+    .setup = Hips folded, forearms on a counter, change each time
+    .breath = Breathe out sliding the foot away
+    .cue1 = Slide the toes back along the floor
+    .cue2 = Forearms heavy, back stays long
+    .cue3 = Draw the foot back slowly
+variant-bird-dog-leg = Leg reach, hands and knees
+    .setup = Hands under shoulders, knees under hips, change each time
+    .breath = Breathe out reaching away
+    .cue1 = Reach one heel long, no higher than the hip
+    .cue2 = Both hip bones face the floor
+    .cue3 = A ridge down the middle: shorten the reach
+variant-bird-dog-leg-counter = Leg reach at the counter
+    .setup = Hips folded, forearms on a counter, change each time
+    .breath = Breathe out reaching away
+    .cue1 = Reach one heel long, no higher than the hip
+    .cue2 = Both hip bones face the floor
+    .cue3 = Soft knee in the standing leg
+variant-bird-dog-opposite = Bird dog
+    .setup = Hands under shoulders, knees under hips, change each time
+    .breath = Breathe out reaching away
+    .cue1 = One arm and the opposite leg reach away
+    .cue2 = Both hip bones face the floor
+    .cue3 = A ridge down the middle: shorten the reach
+variant-bird-dog-opposite-counter = Bird dog at the counter
+    .setup = Hips folded, forearms on a counter, change each time
+    .breath = Breathe out reaching away
+    .cue1 = One arm and the opposite leg reach away
+    .cue2 = Both hip bones face the floor
+    .cue3 = The other forearm stays heavy on the counter
+
+## Curl-up
+
+ladder-curl-up = Curl-up
+
+variant-curl-up-head = Head lift
+    .setup = On your back, knees bent, fingertips on your belly
+    .breath = Breathe out lifting
+    .cue1 = Chin a little tucked, lift only the head
+    .cue2 = Ribs sink as you breathe out
+    .cue3 = A ridge down the middle: lift less
+variant-curl-up-head-incline = Head lift, on an incline
+    .setup = Lean back on firm cushions, fingertips on your belly
+    .breath = Breathe out lifting
+    .cue1 = Chin a little tucked, lift only the head
+    .cue2 = Ribs sink as you breathe out
+    .cue3 = A ridge down the middle: lift less
+variant-curl-up-curl = Curl-up
+    .setup = On your back, knees bent, hands on your thighs
+    .breath = Breathe out lifting
+    .cue1 = Chin tucked, roll up until the shoulder blades lift
+    .cue2 = Hands slide towards the knees
+    .cue3 = A ridge down the middle: lift less
+variant-curl-up-curl-incline = Curl-up, on an incline
+    .setup = Lean back on firm cushions, hands on your thighs
+    .breath = Breathe out lifting
+    .cue1 = Chin tucked, roll up until the shoulder blades lift
+    .cue2 = Hands slide towards the knees
+    .cue3 = A ridge down the middle: lift less
+variant-curl-up-lean-seated = Seated lean back
+    .setup = Front half of a chair, feet flat, arms crossed
+    .breath = Breathe out coming up
+    .cue1 = Lean back a little, back long
+    .cue2 = Only as far as you can breathe easily
+    .cue3 = A ridge down the middle: lean less
+variant-curl-up-turn = Curl-up with a turn
+    .setup = On your back, knees bent, change sides each time
+    .breath = Breathe out lifting
+    .cue1 = Curl up, then reach past the opposite knee
+    .cue2 = Both buttocks stay heavy on the floor
+    .cue3 = A ridge down the middle: lift less
+variant-curl-up-turn-incline = Curl-up with a turn, on an incline
+    .setup = Lean back on firm cushions, change sides each time
+    .breath = Breathe out lifting
+    .cue1 = Curl up, then reach past the opposite knee
+    .cue2 = Both buttocks stay heavy on the floor
+    .cue3 = A ridge down the middle: lift less
+
 ## Press-out
 
 ladder-press-out = Press-out
@@ -669,6 +1056,82 @@ variant-hip-abduction-banded-steps = Sideways steps, loop band
     .cue1 = Small steps, the band stays taut
     .cue2 = Knees soft and over the toes
     .cue3 = Hips level, no swaying
+
+## Hip adduction
+
+ladder-hip-adduction = Hip adduction
+
+variant-hip-adduction-squeeze = Seated soft squeeze
+    .setup = On a chair, feet flat, pillow between your knees
+    .breath = Breathe out squeezing
+    .cue1 = Squeeze softly, less than half of what you could
+    .cue2 = Build up slowly, let go slowly
+    .cue3 = Ease off if the front of the pelvis hurts
+variant-hip-adduction-side-lying = Lower leg lift, lying on your side
+    .setup = On your side, top foot on the floor in front, lower leg long
+    .breath = Breathe out lifting the leg
+    .cue1 = Reach the lower heel long, then lift
+    .cue2 = Toes point forward
+    .cue3 = Pelvis keeps still, lower slowly
+variant-hip-adduction-squeeze-long = Seated long squeeze
+    .setup = On a chair, feet flat, pillow between your knees
+    .breath = Breathe out squeezing
+    .cue1 = Squeeze for one whole breath out
+    .cue2 = Firm, never as hard as you can
+    .cue3 = Let go wholly before the next one
+variant-hip-adduction-band = Leg draw-in with a band
+    .setup = Band fixed low to one side, round that ankle, chair to hold
+    .breath = Breathe out drawing the leg in
+    .cue1 = Tug the band first: it has to hold
+    .cue2 = Draw the leg in beside the other one
+    .cue3 = Stand tall, hips level, let it back slowly
+variant-hip-adduction-band-seated = Seated knee draw-in with a band
+    .setup = On a chair, band fixed to one side, round that thigh
+    .breath = Breathe out drawing the knee in
+    .cue1 = Tug the band first: it has to hold
+    .cue2 = Draw the knee in to the other one
+    .cue3 = Let it open again slowly
+
+## Calf raise
+
+ladder-calf = Calf raise
+
+variant-calf-seated = Seated calf raise
+    .setup = On a chair, feet flat under your knees
+    .breath = Breathe out rising
+    .cue1 = Lift the heels as high as they go
+    .cue2 = Weight over the big and second toes
+    .cue3 = Lower slowly until the heels are down
+variant-calf-two-legs = Calf raise, held
+    .setup = Feet hip-width apart, hands on a counter
+    .breath = Breathe out rising
+    .cue1 = Rise straight up, not forward
+    .cue2 = Stay up for a moment
+    .cue3 = Lower slowly until the heels are down
+variant-calf-loaded = Calf raise with two weights
+    .setup = A weight in each hand, a wall within reach
+    .breath = Breathe out rising
+    .cue1 = Weights hang still by your sides
+    .cue2 = Rise straight up, not forward
+    .cue3 = Lower slowly until the heels are down
+variant-calf-loaded-one = Calf raise, one weight
+    .setup = One weight at your chest, a wall within reach
+    .breath = Breathe out rising
+    .cue1 = Keep the weight close to your breastbone
+    .cue2 = Rise straight up, not forward
+    .cue3 = Lower slowly until the heels are down
+variant-calf-loaded-seated = Seated calf raise, one weight
+    .setup = On a chair, one weight across both thighs, near the knees
+    .breath = Breathe out rising
+    .cue1 = Hold the weight still with both hands
+    .cue2 = Lift the heels as high as they go
+    .cue3 = Lower slowly until the heels are down
+variant-calf-single-leg = Calf raise on one leg, held
+    .setup = Stand on one leg, both hands on a counter
+    .breath = Breathe out rising
+    .cue1 = Rise straight up, hips level
+    .cue2 = Let the hands take as much as you need
+    .cue3 = Lower slowly until the heel is down
 
 ## Breathing
 

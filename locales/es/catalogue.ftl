@@ -178,6 +178,53 @@ variant-bridge-single-leg-incline = Puente a una pierna, espalda elevada
     .cue2 = Los dos lados de la pelvis, a la misma altura
     .cue3 = Sube menos si así la pelvis sigue nivelada
 
+## Thrust
+
+ladder-thrust = Empuje de cadera
+
+variant-thrust-two-legs = Empuje de cadera
+    .setup = Omóplatos en el borde del sofá o de una silla contra la pared
+    .breath = Suelta el aire al subir
+    .cue1 = Pies bajo las rodillas, empuja con los talones
+    .cue2 = Sube la cadera casi hasta la altura de las rodillas
+    .cue3 = El pecho queda por encima de la cadera, costillas abajo
+variant-thrust-kneeling = Empuje de cadera, de rodillas
+    .setup = De rodillas sobre un cojín, con una silla delante a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Lleva la cadera hacia los talones, hasta donde resulte fácil
+    .cue2 = Empuja la cadera hacia delante hasta erguirte
+    .cue3 = Arriba, glúteos firmes y costillas encima de la cadera
+variant-thrust-paused = Empuje de cadera con pausa
+    .setup = Omóplatos en el borde del sofá o de una silla contra la pared
+    .breath = Suelta el aire al subir
+    .cue1 = Empuja con los talones
+    .cue2 = Quédate arriba contando hasta tres, sin dejar de respirar
+    .cue3 = El pecho queda por encima de la cadera, costillas abajo
+variant-thrust-kneeling-paused = Empuje de rodillas con pausa
+    .setup = De rodillas sobre un cojín, con una silla delante a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Empuja la cadera hacia delante hasta erguirte
+    .cue2 = Quédate arriba contando hasta tres, sin dejar de respirar
+    .cue3 = Vuelve atrás despacio
+variant-thrust-loaded = Empuje de cadera con peso
+    .setup = Omóplatos en el borde del sofá, pesa en la cadera, vientre libre
+    .breath = Suelta el aire al subir
+    .cue1 = Sujeta la pesa quieta con las dos manos
+    .cue2 = Sube la cadera casi hasta la altura de las rodillas
+    .cue3 = Baja despacio, el pecho queda por encima de la cadera
+variant-thrust-kneeling-loaded = Empuje de rodillas, una pesa
+    .setup = De rodillas sobre un cojín, una pesa en vertical junto al pecho
+    .breath = Suelta el aire al subir
+    .cue1 = La pesa, cerca del esternón
+    .cue2 = Lleva la cadera hacia los talones, hasta donde resulte fácil
+    .cue3 = Empuja la cadera hacia delante hasta erguirte
+variant-thrust-single-leg = Empuje de cadera a una pierna
+    .setup = Omóplatos en el borde del sofá, un pie apoyado, el otro en alto
+    .breath = Suelta el aire al subir
+    .cue1 = Empuja con el talón apoyado
+    .cue2 = Los dos lados de la pelvis, a la misma altura
+    .cue3 = Sube menos si así la pelvis sigue nivelada
+
 ## Split squat
 
 ladder-split-squat = Zancada fija
@@ -219,6 +266,70 @@ variant-split-squat-rear-foot-loaded = Pie trasero elevado, dos pesas
     .cue2 = Las pesas cuelgan quietas a los lados
     .cue3 = Baja solo mientras la cadera siga nivelada
 
+## Lunge
+
+ladder-lunge = Zancada
+
+variant-lunge-reverse-held = Zancada atrás, con apoyo
+    .setup = De pie, una mano en la pared o en el respaldo de una silla
+    .breath = Suelta el aire al subir
+    .cue1 = Da un paso atrás y apoya la punta del pie
+    .cue2 = Baja el ancho de una mano, o hasta donde resulte fácil
+    .cue3 = Empuja con el talón delantero para volver
+variant-lunge-reverse = Zancada atrás
+    .setup = Cuerpo erguido, pies bajo las caderas, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Paso largo atrás, la tibia delantera sigue vertical
+    .cue2 = La rodilla de atrás va hacia el suelo
+    .cue3 = Empuja con el talón delantero para volver
+variant-lunge-reverse-loaded = Zancada atrás con dos pesas
+    .setup = Una pesa en cada mano, pies al ancho de las caderas
+    .breath = Suelta el aire al subir
+    .cue1 = Las pesas cuelgan quietas a los lados
+    .cue2 = La rodilla delantera sigue la línea del pie
+    .cue3 = Empuja con el talón delantero para volver
+variant-lunge-reverse-goblet = Zancada atrás, una pesa
+    .setup = Una pesa junto al pecho, pies al ancho de las caderas
+    .breath = Suelta el aire al subir
+    .cue1 = La pesa, cerca del esternón
+    .cue2 = La rodilla delantera sigue la línea del pie
+    .cue3 = Empuja con el talón delantero para volver
+variant-lunge-walking = Zancadas caminando
+    .setup = Camino despejado junto a una pared, un paso tras otro
+    .breath = Suelta el aire al subir
+    .cue1 = Cada paso cuenta como una repetición
+    .cue2 = Pasos largos, que dejen doblar las dos rodillas
+    .cue3 = Yérguete entre un paso y el siguiente
+variant-lunge-walking-loaded = Zancadas caminando con dos pesas
+    .setup = Una pesa en cada mano, camino despejado junto a una pared
+    .breath = Suelta el aire al subir
+    .cue1 = Cada paso cuenta como una repetición
+    .cue2 = Las pesas cuelgan quietas a los lados
+    .cue3 = Deja las pesas antes de que los pasos pierdan firmeza
+
+## Side lunge
+
+ladder-side-lunge = Zancada lateral
+
+variant-side-lunge-short = Zancada lateral corta, con apoyo
+    .setup = Frente a la encimera o mesada, las dos manos en ella
+    .breath = Suelta el aire al volver
+    .cue1 = Paso corto al lado; siéntate atrás sobre ese pie
+    .cue2 = La otra pierna queda estirada
+    .cue3 = Abre solo hasta donde la pelvis esté cómoda
+variant-side-lunge-full = Zancada lateral
+    .setup = Pies al ancho de las caderas, con una pared a mano
+    .breath = Suelta el aire al volver
+    .cue1 = Paso amplio al lado; siéntate atrás sobre ese pie
+    .cue2 = La rodilla sigue la línea del pie, la otra pierna estirada
+    .cue3 = Empuja el suelo para volver
+variant-side-lunge-goblet = Zancada lateral, una pesa
+    .setup = Una pesa junto al pecho, pies al ancho de las caderas
+    .breath = Suelta el aire al volver
+    .cue1 = La pesa, cerca del esternón
+    .cue2 = Siéntate atrás sobre la pierna doblada, pecho abierto
+    .cue3 = Empuja el suelo para volver
+
 ## Step-up
 
 ladder-step-up = Subida al escalón
@@ -259,6 +370,47 @@ variant-step-up-30 = Subida al escalón alto, 30 cm
     .cue1 = Todo el pie en el escalón, rodilla sobre la punta del pie
     .cue2 = Sin impulso del pie de abajo
     .cue3 = Baja despacio y con control
+
+## Step-down
+
+ladder-step-down = Bajada del escalón
+
+variant-step-down-5-held = Bajada del escalón bajo, con apoyo
+    .setup = Escalón firme de unos 5 cm, una mano en la pared o el pasamanos
+    .breath = Suelta el aire al subir
+    .cue1 = Dobla la pierna de arriba; el otro talón roza el suelo
+    .cue2 = Cadera nivelada, rodilla sobre la punta del pie
+    .cue3 = El peso se queda en el pie de arriba
+variant-step-down-heel-tap-held = Toque de talón delante, con apoyo
+    .setup = De pie sobre una pierna, una mano en el respaldo de una silla
+    .breath = Suelta el aire al subir
+    .cue1 = Dobla un poco la rodilla y toca delante con el otro talón
+    .cue2 = Cadera nivelada, rodilla sobre la punta del pie
+    .cue3 = Vuelve a erguirte antes del siguiente toque
+variant-step-down-10 = Bajada del escalón, 10 cm
+    .setup = Escalón firme de unos 10 cm, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Dobla la pierna de arriba; el otro talón roza el suelo
+    .cue2 = Despacio: cuenta hasta tres al bajar
+    .cue3 = Cadera nivelada, rodilla sobre la punta del pie
+variant-step-down-heel-tap = Toque de talón delante
+    .setup = En el suelo sobre una pierna, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Dobla la pierna de apoyo y toca más adelante con el talón
+    .cue2 = Cadera algo atrás, rodilla sobre la punta del pie
+    .cue3 = Apoya el pie cuando lo necesites
+variant-step-down-20 = Bajada del escalón, 20 cm
+    .setup = Escalón firme de unos 20 cm, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Dobla la pierna de arriba; el otro talón roza el suelo
+    .cue2 = Baja solo mientras la cadera siga nivelada
+    .cue3 = Sube empujando con todo el pie de arriba
+variant-step-down-to-chair = Sentarse con una sola pierna
+    .setup = Asiento alto detrás, una pared al lado, un pie en el aire
+    .breath = Suelta el aire al levantarte
+    .cue1 = Siéntate con una pierna, contando hasta tres
+    .cue2 = Levántate con los dos pies
+    .cue3 = Deja que el pie libre ayude cuando lo necesites
 
 ## Push-up
 
@@ -489,6 +641,47 @@ variant-vertical-pull-full = Dominada
     .cue2 = Barbilla por encima de la barra, sin balanceo
     .cue3 = Baja hasta estirar los brazos
 
+## Arms
+
+ladder-arms = Brazos
+
+variant-arms-curl-band = Curl con banda, en silla
+    .setup = En una silla, banda bajo los pies, un extremo en cada mano
+    .breath = Suelta el aire al doblar los brazos
+    .cue1 = Los codos siguen junto a las costillas
+    .cue2 = Sube las manos hasta los hombros
+    .cue3 = Baja despacio, frenando la banda
+variant-arms-curl-hands = Curl contra la otra mano, en silla
+    .setup = Espalda erguida, un puño hacia arriba, la otra mano encima
+    .breath = Suelta el aire al doblar el brazo
+    .cue1 = Un brazo se dobla, la otra mano resiste
+    .cue2 = Despacio y parejo, al subir y al bajar
+    .cue3 = Hombros bajos
+variant-arms-curl-seated = Curl en silla, dos pesas
+    .setup = En una silla, espalda erguida, una pesa en cada mano
+    .breath = Suelta el aire al doblar los brazos
+    .cue1 = Los codos siguen junto a las costillas
+    .cue2 = Sube las pesas hasta los hombros
+    .cue3 = Baja hasta estirar los brazos
+variant-arms-curl-seated-one = Curl en silla, una pesa
+    .setup = Mitad delantera de la silla, una pesa con las dos manos
+    .breath = Suelta el aire al doblar los brazos
+    .cue1 = Los codos siguen junto a las costillas
+    .cue2 = Sube la pesa hasta el pecho
+    .cue3 = Bájala despacio
+variant-arms-curl-standing = Curl de pie, dos pesas
+    .setup = Pies al ancho de las caderas, una pesa en cada mano
+    .breath = Suelta el aire al doblar los brazos
+    .cue1 = Los codos siguen junto a las costillas
+    .cue2 = Costillas encima de la cadera, sin balanceo
+    .cue3 = Baja hasta estirar los brazos
+variant-arms-curl-standing-one = Curl de pie, una pesa
+    .setup = Pies al ancho de las caderas, una pesa con las dos manos
+    .breath = Suelta el aire al doblar los brazos
+    .cue1 = Los codos siguen junto a las costillas
+    .cue2 = Costillas encima de la cadera, sin balanceo
+    .cue3 = Bájala despacio
+
 ## Carry
 
 ladder-carry = Paseo con carga
@@ -523,6 +716,112 @@ variant-carry-racked = Paseo con carga en los hombros
     .cue1 = Costillas encima de la cadera, sin echarte atrás
     .cue2 = Camina con el cuerpo erguido, pasos cortos y silenciosos
     .cue3 = Deja las pesas antes de cansarte
+
+## Balance
+
+ladder-balance = Equilibrio
+
+variant-balance-tandem-held = Un pie tras otro, con apoyo
+    .setup = Un pie justo delante del otro, una mano en la encimera o mesada
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = El peso, en los dos pies
+    .cue2 = Alárgate hacia arriba, mirada en un punto fijo
+    .cue3 = Apóyate en la mano tanto como necesites
+variant-balance-seated = Levantar un pie, en silla
+    .setup = Mitad delantera de la silla, brazos cruzados en el pecho
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Mantén un pie justo por encima del suelo
+    .cue2 = Espalda erguida, peso en los dos isquiones
+    .cue3 = Apóyalo cuando lo necesites
+variant-balance-single-held = A una pierna, con apoyo
+    .setup = De pie sobre una pierna, una mano en la encimera o mesada
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Todo el pie en el suelo, rodilla suelta
+    .cue2 = Cadera nivelada
+    .cue3 = Cuando sea fácil, bastan dos dedos
+variant-balance-tandem = Un pie tras otro, sin apoyo
+    .setup = Un pie justo delante del otro, encimera o mesada a mano
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = El peso, en los dos pies
+    .cue2 = Alárgate hacia arriba, mirada en un punto fijo
+    .cue3 = Toca la encimera cuando lo necesites
+variant-balance-single = A una pierna, sin apoyo
+    .setup = De pie sobre una pierna, encimera o mesada a mano
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Todo el pie en el suelo, rodilla suelta
+    .cue2 = Alárgate hacia arriba, mirada en un punto fijo
+    .cue3 = Apoya el pie cuando lo necesites
+variant-balance-tandem-reach = Un pie tras otro, moviendo los brazos
+    .setup = Un pie justo delante del otro, encimera o mesada a mano
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Alarga un brazo adelante, luego el otro, despacio
+    .cue2 = Alárgate hacia arriba, mirada en un punto fijo
+    .cue3 = Toca la encimera cuando lo necesites
+
+## Front plank
+
+ladder-front-plank = Plancha frontal
+
+variant-front-plank-wall = Plancha en la pared
+    .setup = Manos en la pared a la altura del pecho, pies a un paso de ella
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja la pared
+    .cue2 = Una sola línea, de la cabeza a los talones
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-wall-forearms = Plancha en la pared, antebrazos
+    .setup = Antebrazos en la pared, codos a nivel del pecho, pies a un paso
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja la pared
+    .cue2 = Una sola línea, de la cabeza a los talones
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-counter = Plancha en la encimera
+    .setup = Manos en el borde de la encimera o mesada, pies bien atrás
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja el borde
+    .cue2 = La cadera no se hunde ni se eleva
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-counter-forearms = Plancha en la encimera, antebrazos
+    .setup = Antebrazos en la encimera o en una mesa firme, pies bien atrás
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja la encimera
+    .cue2 = La cadera no se hunde ni se eleva
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-kneeling = Plancha de rodillas
+    .setup = Manos bajo los hombros, rodillas por detrás de la cadera
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja el suelo
+    .cue2 = Una sola línea, de la cabeza a las rodillas
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-kneeling-forearms = Plancha de rodillas, antebrazos
+    .setup = Codos bajo los hombros, rodillas por detrás de la cadera
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Empuja el suelo
+    .cue2 = Una sola línea, de la cabeza a las rodillas
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-all-fours = Cuatro apoyos, peso adelante
+    .setup = Manos bajo los hombros, rodillas bajo la cadera
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Lleva el peso hacia las manos y quédate ahí
+    .cue2 = Empuja el suelo, espalda larga
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-floor = Plancha
+    .setup = Manos bajo los hombros, puntas de los pies en el suelo
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Una sola línea, de la cabeza a los talones
+    .cue2 = Baja antes de empezar a temblar
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-forearms = Plancha, antebrazos
+    .setup = Codos bajo los hombros, puntas de los pies en el suelo
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Una sola línea, de la cabeza a los talones
+    .cue2 = Baja antes de empezar a temblar
+    .cue3 = Sin abombamiento en el centro del vientre
+variant-front-plank-knees-off = Cuatro apoyos, rodillas en el aire
+    .setup = Manos bajo los hombros, rodillas bajo la cadera, puntas apoyadas
+    .breath = Sigue respirando, a ritmo tranquilo y regular
+    .cue1 = Despega apenas las rodillas del suelo
+    .cue2 = Empuja el suelo, espalda larga
+    .cue3 = Sin abombamiento en el centro del vientre
 
 ## Side plank
 
@@ -600,6 +899,94 @@ variant-dead-bug-opposite-seated = Brazo y pierna contrarios, en silla
     .cue2 = Espalda erguida, sin hundirte hacia atrás
     .cue3 = Si el centro del vientre se abomba, acorta el recorrido
 
+## Bird dog
+
+ladder-bird-dog = Perro pájaro (bird dog)
+
+variant-bird-dog-slide = Deslizar el pie, a cuatro apoyos
+    .setup = Manos bajo los hombros, rodillas bajo la cadera, alterna
+    .breath = Suelta el aire al deslizar el pie
+    .cue1 = Desliza la punta del pie hacia atrás por el suelo
+    .cue2 = Empuja el suelo, la espalda sigue larga
+    .cue3 = Recoge la rodilla despacio
+variant-bird-dog-slide-counter = Deslizar el pie, en la encimera
+    .setup = Tronco inclinado, antebrazos en la encimera o mesada, alterna
+    .breath = Suelta el aire al deslizar el pie
+    .cue1 = Desliza la punta del pie hacia atrás por el suelo
+    .cue2 = Antebrazos bien apoyados, la espalda sigue larga
+    .cue3 = Recoge el pie despacio
+variant-bird-dog-leg = Estirar una pierna, a cuatro apoyos
+    .setup = Manos bajo los hombros, rodillas bajo la cadera, alterna
+    .breath = Suelta el aire al estirar
+    .cue1 = Alarga un talón atrás, no más alto que la cadera
+    .cue2 = Los dos huesos de la cadera miran al suelo
+    .cue3 = Si el centro del vientre se abomba, acorta el recorrido
+variant-bird-dog-leg-counter = Estirar una pierna, en la encimera
+    .setup = Tronco inclinado, antebrazos en la encimera o mesada, alterna
+    .breath = Suelta el aire al estirar
+    .cue1 = Alarga un talón atrás, no más alto que la cadera
+    .cue2 = Los dos huesos de la cadera miran al suelo
+    .cue3 = Rodilla suelta en la pierna de apoyo
+variant-bird-dog-opposite = Perro pájaro
+    .setup = Manos bajo los hombros, rodillas bajo la cadera, alterna
+    .breath = Suelta el aire al estirar
+    .cue1 = Un brazo y la pierna contraria se alejan
+    .cue2 = Los dos huesos de la cadera miran al suelo
+    .cue3 = Si el centro del vientre se abomba, acorta el recorrido
+variant-bird-dog-opposite-counter = Perro pájaro en la encimera
+    .setup = Tronco inclinado, antebrazos en la encimera o mesada, alterna
+    .breath = Suelta el aire al estirar
+    .cue1 = Un brazo y la pierna contraria se alejan
+    .cue2 = Los dos huesos de la cadera miran al suelo
+    .cue3 = El otro antebrazo sigue bien apoyado
+
+## Curl-up
+
+ladder-curl-up = Encogimiento abdominal
+
+variant-curl-up-head = Levantar la cabeza
+    .setup = Boca arriba, rodillas dobladas, yemas de los dedos en el vientre
+    .breath = Suelta el aire al subir
+    .cue1 = Barbilla algo recogida, levanta solo la cabeza
+    .cue2 = Las costillas bajan al soltar el aire
+    .cue3 = Si el centro del vientre se abomba, sube menos
+variant-curl-up-head-incline = Levantar la cabeza, espalda elevada
+    .setup = Recuéstate en cojines firmes, yemas de los dedos en el vientre
+    .breath = Suelta el aire al subir
+    .cue1 = Barbilla algo recogida, levanta solo la cabeza
+    .cue2 = Las costillas bajan al soltar el aire
+    .cue3 = Si el centro del vientre se abomba, sube menos
+variant-curl-up-curl = Encogimiento abdominal
+    .setup = Boca arriba, rodillas dobladas, manos en los muslos
+    .breath = Suelta el aire al subir
+    .cue1 = Barbilla recogida, sube hasta despegar los omóplatos
+    .cue2 = Las manos se deslizan hacia las rodillas
+    .cue3 = Si el centro del vientre se abomba, sube menos
+variant-curl-up-curl-incline = Encogimiento, espalda elevada
+    .setup = Recuéstate en cojines firmes, manos en los muslos
+    .breath = Suelta el aire al subir
+    .cue1 = Barbilla recogida, sube hasta despegar los omóplatos
+    .cue2 = Las manos se deslizan hacia las rodillas
+    .cue3 = Si el centro del vientre se abomba, sube menos
+variant-curl-up-lean-seated = Inclinarse atrás, en silla
+    .setup = Mitad delantera de la silla, pies apoyados, brazos cruzados
+    .breath = Suelta el aire al subir
+    .cue1 = Inclínate un poco atrás, espalda larga
+    .cue2 = Solo hasta donde puedas respirar con calma
+    .cue3 = Si el centro del vientre se abomba, inclínate menos
+variant-curl-up-turn = Encogimiento con giro
+    .setup = Boca arriba, rodillas dobladas, cambia de lado cada vez
+    .breath = Suelta el aire al subir
+    .cue1 = Sube y alarga la mano más allá de la rodilla contraria
+    .cue2 = Los dos glúteos siguen apoyados
+    .cue3 = Si el centro del vientre se abomba, sube menos
+variant-curl-up-turn-incline = Encogimiento con giro, espalda elevada
+    .setup = Recuéstate en cojines firmes, cambia de lado cada vez
+    .breath = Suelta el aire al subir
+    .cue1 = Sube y alarga la mano más allá de la rodilla contraria
+    .cue2 = Los dos glúteos siguen apoyados
+    .cue3 = Si el centro del vientre se abomba, sube menos
+
 ## Press-out
 
 ladder-press-out = Press antirrotación
@@ -669,6 +1056,82 @@ variant-hip-abduction-banded-steps = Pasos laterales con minibanda
     .cue1 = Pasos pequeños, la banda siempre tensa
     .cue2 = Rodillas sueltas, sobre la punta de los pies
     .cue3 = Cadera nivelada, sin balanceo
+
+## Hip adduction
+
+ladder-hip-adduction = Aducción de cadera
+
+variant-hip-adduction-squeeze = Apretón suave, en silla
+    .setup = En una silla, pies apoyados, almohada entre las rodillas
+    .breath = Suelta el aire al apretar
+    .cue1 = Aprieta suave, menos de la mitad de tu fuerza
+    .cue2 = Aumenta poco a poco, suelta poco a poco
+    .cue3 = Afloja si duele la parte delantera de la pelvis
+variant-hip-adduction-side-lying = Elevar la pierna de abajo, de lado
+    .setup = De lado, pie de arriba apoyado delante, pierna de abajo estirada
+    .breath = Suelta el aire al subir la pierna
+    .cue1 = Alarga el talón de abajo y luego sube
+    .cue2 = La punta del pie mira al frente
+    .cue3 = La pelvis no se mueve; baja despacio
+variant-hip-adduction-squeeze-long = Apretón largo, en silla
+    .setup = En una silla, pies apoyados, almohada entre las rodillas
+    .breath = Suelta el aire al apretar
+    .cue1 = Aprieta mientras dura la salida del aire
+    .cue2 = Con firmeza, nunca con toda tu fuerza
+    .cue3 = Suelta del todo antes de la siguiente
+variant-hip-adduction-band = Cerrar la pierna con banda, de pie
+    .setup = Banda fija abajo a un lado, en ese tobillo; silla para agarrarte
+    .breath = Suelta el aire al cerrar la pierna
+    .cue1 = Antes, prueba la banda con un tirón: debe aguantar
+    .cue2 = Lleva la pierna hasta la otra
+    .cue3 = Cuerpo erguido, cadera nivelada, vuelve despacio
+variant-hip-adduction-band-seated = Cerrar la rodilla con banda, en silla
+    .setup = En una silla, banda fija a un lado, en el muslo de ese lado
+    .breath = Suelta el aire al cerrar la rodilla
+    .cue1 = Antes, prueba la banda con un tirón: debe aguantar
+    .cue2 = Lleva la rodilla hasta la otra
+    .cue3 = Deja que se abra otra vez despacio
+
+## Calf raise
+
+ladder-calf = Elevación de talones
+
+variant-calf-seated = Elevación de talones, en silla
+    .setup = En una silla, pies apoyados bajo las rodillas
+    .breath = Suelta el aire al subir
+    .cue1 = Sube los talones todo lo que puedas
+    .cue2 = El peso, sobre el dedo gordo y el segundo
+    .cue3 = Baja despacio hasta apoyar los talones
+variant-calf-two-legs = Elevación de talones, con apoyo
+    .setup = Pies al ancho de las caderas, manos en la encimera o mesada
+    .breath = Suelta el aire al subir
+    .cue1 = Sube en vertical, sin irte hacia delante
+    .cue2 = Quédate arriba un momento
+    .cue3 = Baja despacio hasta apoyar los talones
+variant-calf-loaded = Elevación de talones con dos pesas
+    .setup = Una pesa en cada mano, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = Las pesas cuelgan quietas a los lados
+    .cue2 = Sube en vertical, sin irte hacia delante
+    .cue3 = Baja despacio hasta apoyar los talones
+variant-calf-loaded-one = Elevación de talones, una pesa
+    .setup = Una pesa junto al pecho, con una pared a mano
+    .breath = Suelta el aire al subir
+    .cue1 = La pesa, cerca del esternón
+    .cue2 = Sube en vertical, sin irte hacia delante
+    .cue3 = Baja despacio hasta apoyar los talones
+variant-calf-loaded-seated = Talones con una pesa, en silla
+    .setup = En una silla, una pesa sobre los muslos, cerca de las rodillas
+    .breath = Suelta el aire al subir
+    .cue1 = Sujeta la pesa quieta con las dos manos
+    .cue2 = Sube los talones todo lo que puedas
+    .cue3 = Baja despacio hasta apoyar los talones
+variant-calf-single-leg = Elevación de talón a una pierna
+    .setup = De pie sobre una pierna, las manos en la encimera o mesada
+    .breath = Suelta el aire al subir
+    .cue1 = Sube en vertical, cadera nivelada
+    .cue2 = Apóyate en las manos tanto como necesites
+    .cue3 = Baja despacio hasta apoyar el talón
 
 ## Breathing
 

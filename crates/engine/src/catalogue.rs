@@ -74,8 +74,16 @@ pub enum Pattern {
     VerticalPull,
     /// Hip to the side.
     HipAbduction,
+    /// Leg drawn in to the other.
+    HipAdduction,
+    /// Rising on the toes.
+    Calf,
+    /// Elbows bent or straightened.
+    Arms,
     /// Walking with a load.
     Carry,
+    /// Standing or sitting still on little.
+    Balance,
     /// Trunk held or turned against a force.
     Trunk,
     /// Breathing.

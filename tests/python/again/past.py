@@ -229,7 +229,8 @@ class Past:
             if (o["slot"], o["variant"]) == (s["slot"], s["variant"]):
                 of_round.setdefault(o["round"], []).append(o)
         counts = {n: whole_count(sides, variant) for n, sides in of_round.items()}
-        exposure.whole_count = next((counts[n] for n in sorted(counts, reverse=True) if counts[n] is not None), None)
+        planned = sorted((n for n in counts if n <= last_round), reverse=True)
+        exposure.whole_count = next((counts[n] for n in planned if counts[n] is not None), None)
         exposure.count = counts.get(last_round)
         if exposure.count is None:
             return

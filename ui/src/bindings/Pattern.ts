@@ -3,4 +3,4 @@
 /**
  * The kind of movement, for balance and for finding the nearest variant.
  */
-export type Pattern = "squat" | "hinge" | "bridge" | "single_leg" | "horizontal_push" | "vertical_push" | "horizontal_pull" | "vertical_pull" | "hip_abduction" | "carry" | "trunk" | "breathing" | "pelvic_floor" | "mobility" | "impact";
+export type Pattern = "squat" | "hinge" | "bridge" | "single_leg" | "horizontal_push" | "vertical_push" | "horizontal_pull" | "vertical_pull" | "hip_abduction" | "hip_adduction" | "calf" | "arms" | "carry" | "balance" | "trunk" | "breathing" | "pelvic_floor" | "mobility" | "impact";

@@ -185,6 +185,8 @@ export type Prop =
   | { readonly prop: 'plate'; readonly at: Joint }
   /** A loop band about both knees. */
   | { readonly prop: 'loop' }
+  /** A pillow between the knees, seen from the front. */
+  | { readonly prop: 'pillow' }
   /** The pelvic floor, drawn up or let go. */
   | { readonly prop: 'pelvis'; readonly way: 'up' | 'down'; readonly aside?: number }
   /** Ribs that widen. */

@@ -1,10 +1,22 @@
 // Which movement draws which variant of the catalogue.
 import type { Movement } from './figure';
 import { floor } from './movements/floor';
+import { lunges } from './movements/lunges';
 import { seatedAndHanging } from './movements/seated';
 import { standing } from './movements/standing';
+import { steady } from './movements/steady';
+import { thrusts } from './movements/thrusts';
+import { trunk } from './movements/trunk';
 
-export const movements: Record<string, Movement> = { ...standing, ...floor, ...seatedAndHanging };
+export const movements: Record<string, Movement> = {
+  ...standing,
+  ...floor,
+  ...seatedAndHanging,
+  ...thrusts,
+  ...lunges,
+  ...trunk,
+  ...steady,
+};
 
 /** The plainest movement of each ladder, for a variant that this version does not know. */
 const PLAIN: Record<string, string> = {
@@ -12,18 +24,29 @@ const PLAIN: Record<string, string> = {
   hinge: 'hinge-one-dumbbell',
   'offset-hinge': 'offset-hinge-loaded',
   bridge: 'bridge-two-legs',
+  thrust: 'thrust-two-legs',
   'split-squat': 'split-squat-full',
+  lunge: 'lunge-reverse',
+  'side-lunge': 'side-lunge-full',
   'step-up': 'step-up-20',
+  'step-down': 'step-down-10',
   'push-up': 'push-up-counter',
   'chest-press': 'chest-press-incline-pair',
   'overhead-press': 'overhead-press-standing',
   row: 'row-hinged',
   'vertical-pull': 'vertical-pull-band',
+  arms: 'arms-curl-standing',
   carry: 'carry-two-hands',
+  balance: 'balance-tandem',
+  'front-plank': 'front-plank-counter',
   'side-plank': 'side-plank-kneeling',
   'dead-bug': 'dead-bug-heel-slide',
+  'bird-dog': 'bird-dog-opposite',
+  'curl-up': 'curl-up-curl',
   'press-out': 'press-out-standing',
   'hip-abduction': 'hip-abduction-side-lying',
+  'hip-adduction': 'hip-adduction-squeeze',
+  calf: 'calf-two-legs',
   breathing: 'breathing-seated',
   'pelvic-floor': 'pelvic-floor-long',
   mobility: 'mobility-side-bend-seated',

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use anyhow::Result;
 use chrono::{Duration, NaiveDate};
-use newel_engine::catalogue::{Catalogue, Ladder, ReadyMark, Variant};
+use newel_engine::catalogue::{Catalogue, Ladder, Loading, ReadyMark, Variant};
 use newel_engine::ids::VariantId;
 use newel_engine::kit::{Band, Barbell, Dumbbell, Kit, Load, PlatePair, Thing};
 use newel_engine::programme::{
@@ -150,10 +150,14 @@ fn programme(chance: &mut Chance, catalogue: &Catalogue) -> Programme {
     }
 }
 
-/// Any ladder, more often one with loads.
+/// Any ladder, more often one with loads, and now and then one of the few with a barbell.
 fn ladder(chance: &mut Chance, catalogue: &Catalogue) -> Ladder {
-    let loaded = |l: &&Ladder| l.levels.iter().flat_map(|l| &l.variants).any(|v| v.group.is_some());
-    let list: Vec<&Ladder> = if chance.happens(0.7) {
+    let any = |l: &Ladder, what: fn(&Variant) -> bool| l.levels.iter().flat_map(|l| &l.variants).any(what);
+    let loaded = |l: &&Ladder| any(l, |v| v.group.is_some());
+    let barbell = |l: &&Ladder| any(l, |v| matches!(v.loading, Loading::Barbell));
+    let list: Vec<&Ladder> = if chance.happens(0.1) {
+        catalogue.ladders.iter().filter(barbell).collect()
+    } else if chance.happens(0.7) {
         catalogue.ladders.iter().filter(loaded).collect()
     } else {
         catalogue.ladders.iter().collect()

@@ -3,7 +3,7 @@ import { away, type Limb, type Movement, type Point, type Pose, type Prop } from
 
 const FLOOR = 0.05;
 const along: Limb = { angles: [95, 91] };
-const cushions: Prop = {
+export const cushions: Prop = {
   prop: 'cushions',
   points: [
     [-0.04, 0],
@@ -94,8 +94,8 @@ function plank(foot: Point, lean: number, legs: Limb, farFoot: number, length: n
   };
 }
 
-const onBack: Pose = { hip: [0, FLOOR], trunk: -90, head: -90, arm: along, leg: { at: [0.27, 0.03] } };
-const onIncline: Pose = { ...onBack, hip: [0, 0.07], trunk: -58, head: -58 };
+export const onBack: Pose = { hip: [0, FLOOR], trunk: -90, head: -90, arm: along, leg: { at: [0.27, 0.03] } };
+export const onIncline: Pose = { ...onBack, hip: [0, 0.07], trunk: -58, head: -58 };
 const tableTop: Limb = { angles: [4, 92] };
 const armUp: Limb = { angles: [0, 0] };
 
@@ -121,7 +121,7 @@ const pillow: Prop = {
 const bentLeg: Limb = { angles: [97, 262] };
 
 /** Hands and knees; the trunk is one piece, so rounding shows in pelvis and head. */
-function allFours(height: number, trunk: number, head: number): Pose {
+export function allFours(height: number, trunk: number, head: number): Pose {
   const lean = Math.acos((height - 0.025) / 0.245) * (180 / Math.PI);
   return {
     hip: [0, height],
