@@ -42,3 +42,5 @@ app-error-internal = Something went wrong inside Newel. What was saved before is
     .remedy = Try again. If it happens again, close Newel and open it once more.
 app-error-not-a-picture = This file is no picture that can be shown. Nothing was changed.
     .remedy = Choose a JPEG, PNG or WebP file.
+app-error-consent-missing = A letter goes out only with her leave, and no day is written down on which she gave it. Nothing was written.
+    .remedy = Ask her, then write down the day on which she agreed.

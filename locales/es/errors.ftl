@@ -42,3 +42,5 @@ app-error-internal = Ocurrió algo imprevisto dentro de Newel. Lo guardado antes
     .remedy = Inténtalo de nuevo. Si vuelve a pasar, cierra Newel y ábrelo otra vez.
 app-error-not-a-picture = Este archivo no es una imagen que se pueda mostrar. No se cambió nada.
     .remedy = Elige un archivo JPEG, PNG o WebP.
+app-error-consent-missing = Una carta sale solo con su permiso, y no consta el día en que lo dio. No se ha escrito nada.
+    .remedy = Pregúntale y apunta el día en que dio su permiso.

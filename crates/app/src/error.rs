@@ -88,6 +88,9 @@ pub enum Refusal {
     /// A file that was chosen as a picture is none.
     #[error("not a picture")]
     NotAPicture,
+    /// A letter goes out only with her leave.
+    #[error("her consent is missing")]
+    ConsentMissing,
     /// A red flag would be loosened.
     #[error("a red flag cannot be loosened")]
     RedFlagStays,
@@ -117,12 +120,13 @@ impl Refusal {
             Self::NothingChosen => "nothing-chosen",
             Self::DateCannotBe => "date-cannot-be",
             Self::NotAPicture => "not-a-picture",
+            Self::ConsentMissing => "consent-missing",
             Self::RedFlagStays => "red-flag-stays",
         }
     }
 
     /// Every refusal, for the test that each has its sentence.
-    pub const ALL: [Self; 20] = [
+    pub const ALL: [Self; 21] = [
         Self::NoProfile,
         Self::NoSuchProfile,
         Self::PlanForSomebodyElse,
@@ -142,6 +146,7 @@ impl Refusal {
         Self::NothingChosen,
         Self::DateCannotBe,
         Self::NotAPicture,
+        Self::ConsentMissing,
         Self::RedFlagStays,
     ];
 }

@@ -173,6 +173,14 @@ impl Profile {
 }
 
 /// Writes bytes into a file, making its folder if need be.
+/// Writes a file that is none of the records', whole or not at all.
+///
+/// # Errors
+/// When the disk refuses.
+pub fn write_file(path: &Path, bytes: &[u8]) -> Result<(), AppError> {
+    put(path, bytes, 0).map(|_| ())
+}
+
 pub(crate) fn put(path: &Path, bytes: &[u8], records: usize) -> Result<WrittenView, AppError> {
     if let Some(folder) = path.parent() {
         std::fs::create_dir_all(folder)

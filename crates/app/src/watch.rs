@@ -5,13 +5,14 @@ use crate::error::AppError;
 use crate::newel::Books;
 use crate::outside::known_from;
 use crate::profile::Known;
+use crate::said::tail;
 use crate::words::Words;
 use chrono::NaiveDate;
 use fluent_bundle::FluentArgs;
 use newel_engine::catalogue::{Catalogue, Pattern, Position};
 use newel_engine::ids::GroupId;
 use newel_engine::monitor::{LoadBand, Notice, Watch, Watched};
-use serde::Serialize;
+
 use std::path::Path;
 
 /// What there is to watch, and of whom.
@@ -53,11 +54,6 @@ pub fn watch_of(books: &Books, known: &Known, on: NaiveDate) -> Watch {
     })
 }
 
-/// The name that a value has in files, which is the tail of the id of its words.
-fn tail(value: &impl Serialize) -> String {
-    let json = serde_json::to_value(value).unwrap_or_default();
-    json.as_str().unwrap_or_default().to_owned()
-}
 
 impl Words {
     /// A sentence or a label of watching, `watch-<id>`, with its values.

@@ -2,27 +2,27 @@
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
-use newel_engine::kit::Load;
 use newel_engine::reason::{Fact, Reason};
-use newel_engine::units::{MassUnit, Weight};
 use std::sync::OnceLock;
 
-const FILES: &[(&str, &str)] = &[
-    ("catalogue", include_str!("../../../locales/en/catalogue.ftl")),
-    ("symptoms", include_str!("../../../locales/en/symptoms.ftl")),
-    ("conditions", include_str!("../../../locales/en/conditions.ftl")),
-    ("reasons", include_str!("../../../locales/en/reasons.ftl")),
-    ("errors", include_str!("../../../locales/en/errors.ftl")),
-    ("files", include_str!("../../../locales/en/files.ftl")),
-    ("desk", include_str!("../../../locales/en/desk.ftl")),
-    ("screens", include_str!("../../../locales/en/screens.ftl")),
-    ("watch", include_str!("../../../locales/en/watch.ftl")),
-    ("rules", include_str!("../../../locales/en/rules.ftl")),
-];
+macro_rules! files {
+    ($language:literal) => {
+        files!($language: "catalogue" "symptoms" "conditions" "reasons" "errors" "files" "desk" "screens" "watch" "rules"
+            "safety" "train" "words" "print")
+    };
+    ($language:literal: $($name:literal)+) => {
+        &[$(($name, include_str!(concat!("../../../locales/", $language, "/", $name, ".ftl"))),)+]
+    };
+}
+
+const ENGLISH: &[(&str, &str)] = files!("en");
+const SPANISH: &[(&str, &str)] = files!("es");
 
 /// A catalogue of words.
 pub struct Words {
     bundle: FluentBundle<FluentResource>,
+    /// BCP 47 tag of the language.
+    pub language: &'static str,
     /// Ids that stand twice or could not be read, for the test of this module.
     pub faults: Vec<String>,
 }
@@ -31,14 +31,31 @@ impl Words {
     /// English.
     #[must_use]
     pub fn english() -> &'static Self {
-        static ENGLISH: OnceLock<Words> = OnceLock::new();
-        ENGLISH.get_or_init(|| Self::read("en", FILES))
+        static WORDS: OnceLock<Words> = OnceLock::new();
+        WORDS.get_or_init(|| Self::read("en", ENGLISH))
     }
 
-    fn read(language: &str, files: &[(&str, &str)]) -> Self {
+    /// Spanish.
+    #[must_use]
+    pub fn spanish() -> &'static Self {
+        static WORDS: OnceLock<Words> = OnceLock::new();
+        WORDS.get_or_init(|| Self::read("es", SPANISH))
+    }
+
+    /// The words of a language by its BCP 47 tag; `None` for one that is not here.
+    #[must_use]
+    pub fn of(language: &str) -> Option<&'static Self> {
+        match language {
+            "en" => Some(Self::english()),
+            "es" => Some(Self::spanish()),
+            _ => None,
+        }
+    }
+
+    fn read(language: &'static str, files: &[(&str, &str)]) -> Self {
         let mut faults = Vec::new();
-        let language = language.parse().unwrap_or_default();
-        let mut bundle = FluentBundle::new_concurrent(vec![language]);
+        let tag = language.parse().unwrap_or_default();
+        let mut bundle = FluentBundle::new_concurrent(vec![tag]);
         bundle.set_use_isolating(false);
         for (name, text) in files {
             let resource = FluentResource::try_new((*text).to_owned()).unwrap_or_else(|(r, errors)| {
@@ -49,7 +66,7 @@ impl Words {
                 faults.extend(errors.iter().map(|e| format!("{name}.ftl: {e}")));
             }
         }
-        Self { bundle, faults }
+        Self { bundle, language, faults }
     }
 
     /// A message without values.
@@ -112,8 +129,8 @@ impl Words {
         let text = |s: String| FluentValue::from(s);
         match fact {
             Fact::Number(n) => FluentValue::from(*n),
-            Fact::Load(load) => text(load_text(load)),
-            Fact::Day(day) => text(day.format("%-d %B %Y").to_string()),
+            Fact::Load(load) => text(self.load(load)),
+            Fact::Day(day) => text(self.day(*day)),
             Fact::Ladder(id) => text(self.ladder(id)),
             Fact::Variant(id) => text(self.variant(id)),
             Fact::Symptom(id) => text(self.say(&format!("symptom-{id}")).unwrap_or_else(|| id.to_string())),
@@ -125,42 +142,8 @@ impl Words {
     }
 }
 
-/// A number without a tail of zeros.
-fn plain(value: f64) -> String {
-    let rounded = (value * 100.0).round() / 100.0;
-    format!("{rounded}")
-}
-
-fn weight_text(weight: Weight) -> String {
-    let unit = match weight.unit {
-        MassUnit::Kg => "kg",
-        MassUnit::Lb => "lb",
-    };
-    format!("{} {unit}", plain(weight.value))
-}
-
-/// A load as it is said: "12 kg", "2 x 8 kg", "bar 15 kg + 2 x 2.5 kg", "grey band".
-#[must_use]
-pub fn load_text(load: &Load) -> String {
-    let bands = |list: &[newel_engine::kit::Band]| {
-        list.iter().map(|b| b.name.clone()).collect::<Vec<_>>().join(" + ")
-    };
-    match load {
-        Load::Nothing => "no load".to_owned(),
-        Load::One { weight } => weight_text(*weight),
-        Load::Pair { weight } => format!("2 × {}", weight_text(*weight)),
-        Load::Barbell { bar, plates } if plates.is_empty() => format!("bar, {}", weight_text(*bar)),
-        Load::Barbell { bar, plates } => {
-            let each: Vec<String> = plates.iter().map(|p| weight_text(*p)).collect();
-            format!("bar {} + {} each side", weight_text(*bar), each.join(" + "))
-        }
-        Load::Bands { bands: list } => bands(list),
-        Load::Assist { bands: list } => format!("helped by {}", bands(list)),
-    }
-}
-
 /// A sentence may begin with a value, such as the name of a band: its first letter is written large.
-fn as_sentence(text: String) -> String {
+pub(crate) fn as_sentence(text: String) -> String {
     let mut letters = text.chars();
     match letters.next() {
         Some(first) if first.is_lowercase() => first.to_uppercase().chain(letters).collect(),
@@ -178,6 +161,7 @@ mod tests {
     #[test]
     fn every_file_can_be_read_and_no_id_stands_twice() {
         assert_eq!(Words::english().faults, Vec::<String>::new());
+        assert_eq!(Words::spanish().faults, Vec::<String>::new());
     }
 
     #[test]

@@ -5,6 +5,7 @@
 
 mod demo;
 mod files;
+mod print;
 mod rules;
 mod say;
 mod session;
@@ -135,6 +136,8 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Print on paper, as PDF: a handout, a booklet, a letter to a clinician
+    Print(Box<print::Call>),
     /// Print the rule pack: each rule with its numbers, what it does and its source
     Rules {
         /// Write JSON
@@ -184,6 +187,7 @@ fn run(command: Command) -> Result<End, AppError> {
             let asked = newel_app::simulate::Simulation { clients, weeks, seed, scenario, try_numbers };
             simulate::simulate(&asked, figure.as_deref(), json)
         }
+        Command::Print(call) => print::print(&call),
         Command::Rules { json, table } => rules::rules(table, json),
         Command::Replay { db } => session::replay(&db),
     }

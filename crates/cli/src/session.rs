@@ -3,7 +3,7 @@
 use crate::{End, say};
 use chrono::NaiveDate;
 use newel_app::views::{DeskEntry, Urge};
-use newel_app::{AppError, Books, Profile, Replayed, Words, outside, words};
+use newel_app::{AppError, Books, Profile, Replayed, Words, outside};
 use newel_engine::proposal::{Gate, Outcome, Proposal};
 use newel_engine::reason::Reason;
 use serde_json::{Value, json};
@@ -66,7 +66,7 @@ fn heading(words: &Words, proposal: &Proposal) -> String {
             format!(
                 "{ladder}: {}, {}, {} × {}{reserve} (step {} of {})",
                 words.variant(&p.variant),
-                words::load_text(&p.load),
+                words.load(&p.load),
                 p.sets,
                 say::target(p.target),
                 p.level + 1,

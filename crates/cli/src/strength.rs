@@ -1,7 +1,6 @@
 //! `strength`.
 
 use crate::{End, say};
-use newel_app::words::load_text;
 use newel_app::{AppError, Books, Words, strength};
 use newel_engine::stage::Stage;
 use newel_engine::state::{FreshStart, RepMax, SetStep, StrengthStep};
@@ -76,7 +75,7 @@ fn row(words: &Words, set: &SetStep) -> [String; 9] {
     [
         format!("{}{begins}", set.day),
         words.variant(&set.variant),
-        load_text(&set.load),
+        Words::english().load(&set.load),
         format!("{assumed}{:.1}", set.effective.0),
         format!("{} + {bound}{}", set.reps, set.reserve),
         band(&set.ten_rep_max),

@@ -47,7 +47,7 @@ impl Profile {
     }
 
     /// A programme by its id, put away or not, whole or not.
-    pub(super) fn programme(&self, id: ProgrammeId) -> Result<Programme, AppError> {
+    pub(crate) fn programme(&self, id: ProgrammeId) -> Result<Programme, AppError> {
         if let Some(row) = self.store.drafts()?.iter().find(|d| d.draft == id.to_string()) {
             return programme_of(row);
         }

@@ -1,0 +1,98 @@
+//! A whole programme on paper: how to use it, each session with pages to write on, and every move with its steps.
+
+use super::Press;
+use newel_engine::programme::Programme;
+use newel_paper::{Block, Booklet, Document, LetterPart, MovePage, Session, SessionPage, Slot, Table};
+
+/// Pages to write on for a programme whose end is open.
+const TIMES: u8 = 4;
+
+impl Press<'_> {
+    /// A programme as a booklet.
+    pub(super) fn booklet(&self, programme: &Programme) -> Document {
+        let weeks = programme.weeks.unwrap_or(TIMES);
+        // In a week each session comes round as often as the programme asks for, shared out among them.
+        let sessions = programme.sessions.len().max(1);
+        let times = |index: usize| {
+            let in_all = usize::from(weeks) * usize::from(programme.per_week.max(1));
+            in_all / sessions + usize::from(index < in_all % sessions)
+        };
+        let mut lines: Vec<String> = Vec::new();
+        if programme.per_week > 0 {
+            lines.push(self.words.with("print-per-week", &[("times", programme.per_week.into())]));
+        }
+        lines.extend(programme.weeks.map(|w| self.words.with("print-weeks", &[("weeks", w.into())])));
+        let pages = programme.sessions.iter().enumerate().map(|(index, session)| SessionPage {
+            session: Session {
+                title: session.title.clone(),
+                facts: self.session_facts(session),
+                lay_out: Vec::new(),
+                blocks: session
+                    .blocks
+                    .iter()
+                    .enumerate()
+                    .map(|(at, block)| Block {
+                        title: self.block_title(at, block),
+                        facts: self.block_facts(block),
+                        slots: block
+                            .slots
+                            .iter()
+                            .enumerate()
+                            .map(|(place, slot)| {
+                                let ladder = self.books.catalogue.ladder(&slot.ladder);
+                                let sided = ladder.is_some_and(Self::mostly_one_sided);
+                                Slot {
+                                    mark: self.mark(at, place, block),
+                                    ladder: self.words.ladder(&slot.ladder),
+                                    dose: self.dose(&slot.dose),
+                                    steps: Vec::new(),
+                                    hers: None,
+                                    grid: Some(self.grid(slot, sided, block.rounds, true)),
+                                }
+                            })
+                            .collect(),
+                    })
+                    .collect(),
+            },
+            weeks: (1..=times(index))
+                .map(|n| {
+                    let n = u32::try_from(n).unwrap_or(u32::MAX);
+                    self.words.with("print-time", &[("title", session.title.clone().into()), ("n", n.into())])
+                })
+                .collect(),
+        });
+        let mut seen = Vec::new();
+        for slot in programme.sessions.iter().flat_map(|s| s.slots()).map(|(_, slot)| slot) {
+            if !seen.contains(&&slot.ladder) {
+                seen.push(&slot.ladder);
+            }
+        }
+        let moves = seen.iter().filter_map(|id| self.books.catalogue.ladder(id)).map(|ladder| MovePage {
+            ladder: self.words.ladder(&ladder.id),
+            steps: self.steps(ladder, None),
+        });
+        let left = [5, 4, 3, 2, 1, 0].map(|n| {
+            let shown = if n == 5 { "5+".to_owned() } else { n.to_string() };
+            vec![shown, self.words.plain(&format!("print-effort-{n}"))]
+        });
+        Document::Booklet(Booklet {
+            front: self.front(programme.title.clone(), lines),
+            contents: self.words.plain("print-contents"),
+            how: LetterPart { title: self.words.plain("print-how-title"), items: self.how() },
+            effort: Table {
+                title: self.words.plain("print-effort-title"),
+                columns: vec![
+                    self.words.plain("print-effort-col-left"),
+                    self.words.plain("print-effort-col-feels"),
+                ],
+                rows: left.to_vec(),
+                note: Some(self.words.plain("print-effort-note")),
+            },
+            warning: self.warning(),
+            sessions_title: self.words.plain("print-sessions"),
+            sessions: pages.collect(),
+            moves_title: self.words.plain("print-moves"),
+            moves: moves.collect(),
+        })
+    }
+}

@@ -1,0 +1,174 @@
+# What stands on paper: handout, booklet, class sheet, letter; and on the screen that prints them.
+
+print-decimal = .
+print-day = { $day } { $month } { $year }
+print-month-1 = January
+print-month-2 = February
+print-month-3 = March
+print-month-4 = April
+print-month-5 = May
+print-month-6 = June
+print-month-7 = July
+print-month-8 = August
+print-month-9 = September
+print-month-10 = October
+print-month-11 = November
+print-month-12 = December
+print-quoted = “{ $words }”
+print-page = Page { $n } of { $all }
+print-foot = Newel, made on { $day }. No medical device: your midwife, doctor or physiotherapist has the last word.
+
+## How to use it
+
+print-how-title = How to use these pages
+print-how-choose = Each move has steps, from easiest to hardest. Take the one that is right for your body today: steady, without pain, leaking or heaviness.
+print-how-left = “Left” is how many more you could have done in good form. Stop a set with as many left as is written.
+print-how-easier = If something feels off, end the set. Take an easier step, or leave the move out for today. That is no failure.
+print-how-talk = You should be able to talk while you train. Keep water within reach. On a hot day, do not train.
+print-how-write = Write down what you did and what you felt, next morning too. Your coach goes by it.
+print-how-log-phone = What is written here by hand is not in Newel yet: log it there when you can.
+
+## When to stop
+
+print-stop-title = Stop, and get help
+print-stop-lead = End the session at once if there is any of these. Call your emergency number if it is severe, or nobody answers soon; otherwise your midwife, doctor or clinic, now.
+print-stop-after = A new bulge, pain that grows, or leaking that is new: end the move, and ask your midwife, doctor or a pelvic health physiotherapist. If you are worried, call, whatever it says here.
+
+## A session
+
+print-minutes = about { $minutes } minutes
+print-per-week = { $times ->
+    [one] once a week
+   *[other] { $times } times a week
+}
+print-weeks = { $weeks ->
+    [one] for 1 week
+   *[other] for { $weeks } weeks
+}
+print-lay-out = Lay out
+print-block = { $letter }: { $form }
+print-rounds = { $rounds ->
+    [one] 1 round
+   *[other] { $rounds } rounds
+}
+print-aim = { $count } left
+print-sets-of = { $sets ->
+    [one] 1 set of { $amount }
+   *[other] { $sets } sets of { $amount }
+}
+print-kit = Needs: { $things }
+print-kit-one = one weight
+print-kit-pair = two equal weights
+print-kit-barbell = barbell
+print-kit-band = long band
+print-kit-assist = long band that helps
+print-figure = { $name }: start in ink, end in grey. { $setup }.
+print-easier = Easier, for a day that asks for it: { $what }
+print-rests = Rests today
+print-for = For { $name }
+print-stage-line = { $stage }, on { $day }
+print-place = Place
+print-move = Move
+print-dose = Dose
+print-round = Round
+print-round-of = Round { $n }
+print-col-step = Step
+print-col-reps = Reps
+print-col-reps-side = Reps left / right
+print-col-seconds = Seconds
+print-col-load = Load
+print-col-left = Left
+print-col-felt = What I felt
+print-date = Date
+print-felt-before = How I feel before (as usual, tired, unwell)
+print-session-effort = How hard was all of it, 0 to 10
+print-notes = Notes; how it was next morning
+
+## A booklet
+
+print-contents = Contents
+print-sessions = Sessions
+print-moves = The moves, step by step
+print-week = { $title }, week { $week }
+print-time = { $title }, time { $n }
+print-effort-title = What “left” means
+print-effort-col-left = Left
+print-effort-col-feels = How it feels
+print-effort-5 = Easy. You could go on for long.
+print-effort-4 = Steady. You could talk in sentences.
+print-effort-3 = Working. Four to five words at a time; form stays clean.
+print-effort-2 = Hard. The last ones slow down.
+print-effort-1 = Very hard. One more, and no second one.
+print-effort-0 = Nothing left. Not meant here.
+print-effort-note = Left is what you could still do, not what you should. Aims are higher in pregnancy and after birth.
+
+## A class sheet
+
+print-class-client = Client
+print-class-lay-out = Lay out for the room
+print-class-conflicts = Does not go together
+print-class-cares = To mind
+print-class-closed = Does not train: { $why }
+print-class-thing = { $count } × { $thing }
+
+## A letter
+
+print-letter-title = Strength training: summary for the clinic
+print-letter-about = { $name }
+print-letter-birth = Date of birth: ______________________
+print-letter-opening = I coach { $name } in strength training at home. These are facts from { $name }’s own training log, as they were written down, up to { $day }. They are no diagnosis, and none is meant.
+print-letter-consent = { $name } agreed on { $day } that they are passed on to you.
+print-letter-stage = Where things stand
+print-letter-stage-none = No stage is recorded.
+print-letter-mode = Birth: { $mode }
+print-letter-tear = A third- or fourth-degree tear was told.
+print-letter-conditions = Told at screening: { $what }
+print-letter-baselines = Usual before training: { $what }
+print-letter-cleared = Cleared by { $who } on { $day }
+print-letter-waits = Training waits for a clearance.
+print-letter-trained = What was trained, week by week
+print-letter-col-week = Week
+print-letter-col-sessions = Sessions
+print-letter-col-minutes = Minutes
+print-letter-col-sets = Sets done of planned
+print-letter-col-effort = Against the aim
+print-letter-effort-easier = { $reps } reps easier
+print-letter-effort-harder = { $reps } reps harder
+print-letter-effort-as = as meant
+print-letter-trained-note = Against the aim: repetitions that were left in reserve, by { $name }’s own judgement, less those aimed at; the mean of the week.
+print-letter-loads = Load and effort, move by move
+print-letter-col-move = Move
+print-letter-col-first = First
+print-letter-col-last = Last
+print-letter-col-left = Left then
+print-letter-loads-note = First and last working set that is in the log. “Left” is the number of repetitions in reserve as said.
+print-letter-symptoms = Symptoms as they were marked
+print-letter-col-day = Day
+print-letter-col-what = What
+print-letter-col-when = When
+print-letter-col-after = Next morning
+print-letter-none = No symptom was marked.
+print-letter-in-move = during { $move }
+print-letter-at-check-in = told before the session
+print-letter-at-next-day = told the next day
+print-letter-settled = settled
+print-letter-not-settled = not settled
+print-letter-unanswered = not answered
+print-letter-taken-back = taken back
+print-letter-limits = Limits in force
+print-letter-limit = { $what } ({ $note })
+print-letter-limit-until = { $what }, until { $day } ({ $note })
+print-letter-no-limits = None is recorded beyond the general rules of pregnancy and the time after birth.
+print-letter-question = My question
+print-letter-answer = Please answer in writing or by telephone, to { $name } or to me. What you say goes before anything that the programme proposes.
+print-letter-signed = With kind regards
+print-letter-caution = Made with Newel, a training log. It is no medical device, it does not diagnose, and the symptoms are as they were marked by the person training.
+
+## The screen that prints
+
+print-button = Print
+print-title-handout = Handout
+print-title-booklet = Booklet
+print-title-class = Class sheet
+print-title-letter = Letter to the clinic
+print-handout-name = { $title } – { $session }

@@ -1,0 +1,174 @@
+# Lo que va en papel: hoja de sesión, cuaderno, hoja de clase, carta; y lo que dice la pantalla que lo imprime.
+
+print-decimal = ,
+print-day = { $day } de { $month } de { $year }
+print-month-1 = enero
+print-month-2 = febrero
+print-month-3 = marzo
+print-month-4 = abril
+print-month-5 = mayo
+print-month-6 = junio
+print-month-7 = julio
+print-month-8 = agosto
+print-month-9 = septiembre
+print-month-10 = octubre
+print-month-11 = noviembre
+print-month-12 = diciembre
+print-quoted = «{ $words }»
+print-page = Página { $n } de { $all }
+print-foot = Newel, hecho el { $day }. No es un producto sanitario: tu matrona, tu médica o tu fisioterapeuta tiene la última palabra.
+
+## Cómo se usa
+
+print-how-title = Cómo usar estas páginas
+print-how-choose = Cada ejercicio tiene peldaños, del más fácil al más difícil. Elige el que le va bien a tu cuerpo hoy: con firmeza, sin dolor, sin escapes y sin pesadez.
+print-how-left = «En reserva» es cuántas repeticiones más podrías haber hecho con buena técnica. Termina la serie cuando te queden tantas como está escrito.
+print-how-easier = Si algo no va bien, termina la serie. Baja un peldaño o deja el ejercicio por hoy. Eso no es fallar.
+print-how-talk = Tienes que poder hablar mientras entrenas. Ten agua a mano. En un día de mucho calor, no entrenes.
+print-how-write = Apunta lo que hiciste y lo que notaste, también a la mañana siguiente. Tu entrenadora se guía por ello.
+print-how-log-phone = Lo que escribas aquí a mano aún no está en Newel: apúntalo allí cuando puedas.
+
+## Cuándo parar
+
+print-stop-title = Para y pide ayuda
+print-stop-lead = Termina la sesión de inmediato si aparece algo de esto. Llama a emergencias si es grave o si nadie contesta pronto; si no, llama ya a tu matrona, a tu médica o a tu centro.
+print-stop-after = Un bulto nuevo, un dolor que crece o escapes nuevos: deja el ejercicio y consulta con tu matrona, tu médica o una fisioterapeuta de suelo pélvico. Si algo te preocupa, llama, diga lo que diga esta hoja.
+
+## Una sesión
+
+print-minutes = unos { $minutes } minutos
+print-per-week = { $times ->
+    [one] una vez por semana
+   *[other] { $times } veces por semana
+}
+print-weeks = { $weeks ->
+    [one] durante 1 semana
+   *[other] durante { $weeks } semanas
+}
+print-lay-out = Ten a mano
+print-block = { $letter }: { $form }
+print-rounds = { $rounds ->
+    [one] 1 ronda
+   *[other] { $rounds } rondas
+}
+print-aim = { $count } en reserva
+print-sets-of = { $sets ->
+    [one] 1 serie de { $amount }
+   *[other] { $sets } series de { $amount }
+}
+print-kit = Hace falta: { $things }
+print-kit-one = una pesa
+print-kit-pair = dos pesas iguales
+print-kit-barbell = barra
+print-kit-band = banda larga
+print-kit-assist = banda larga que ayuda
+print-figure = { $name }: el comienzo en tinta, el final en gris. { $setup }.
+print-easier = Más fácil, para un día que lo pida: { $what }
+print-rests = Hoy descansa
+print-for = Para { $name }
+print-stage-line = { $stage }, el { $day }
+print-place = Lugar
+print-move = Ejercicio
+print-dose = Dosis
+print-round = Ronda
+print-round-of = Ronda { $n }
+print-col-step = Peldaño
+print-col-reps = Repeticiones
+print-col-reps-side = Repeticiones izq. / der.
+print-col-seconds = Segundos
+print-col-load = Carga
+print-col-left = En reserva
+print-col-felt = Lo que noté
+print-date = Fecha
+print-felt-before = Cómo estoy antes (como siempre, con cansancio, mal)
+print-session-effort = Cuánto costó todo, de 0 a 10
+print-notes = Notas; cómo fue a la mañana siguiente
+
+## Un cuaderno
+
+print-contents = Contenido
+print-sessions = Sesiones
+print-moves = Los ejercicios, peldaño a peldaño
+print-week = { $title }, semana { $week }
+print-time = { $title }, vez { $n }
+print-effort-title = Qué quiere decir «en reserva»
+print-effort-col-left = En reserva
+print-effort-col-feels = Cómo se nota
+print-effort-5 = Fácil. Podrías seguir mucho rato.
+print-effort-4 = Con calma. Podrías hablar con frases enteras.
+print-effort-3 = Con trabajo. Cuatro o cinco palabras seguidas; la técnica sigue limpia.
+print-effort-2 = Duro. Las últimas van más lentas.
+print-effort-1 = Muy duro. Una más, y ninguna otra.
+print-effort-0 = No queda nada. Aquí no se busca.
+print-effort-note = En reserva es lo que aún podrías hacer, no lo que deberías. En el embarazo y después del parto la reserva que se busca es mayor.
+
+## Una hoja de clase
+
+print-class-client = Clienta
+print-class-lay-out = Preparar la sala
+print-class-conflicts = No cuadra
+print-class-cares = Tener en cuenta
+print-class-closed = No entrena: { $why }
+print-class-thing = { $count } × { $thing }
+
+## Una carta
+
+print-letter-title = Entrenamiento de fuerza: resumen para la consulta
+print-letter-about = { $name }
+print-letter-birth = Fecha de nacimiento: ______________________
+print-letter-opening = Acompaño a { $name } en su entrenamiento de fuerza en casa. Estos son hechos de su propio registro, tal como se apuntaron hasta el { $day }. No son un diagnóstico ni pretenden serlo.
+print-letter-consent = { $name } dio su permiso el { $day } para que se le envíen.
+print-letter-stage = En qué momento está
+print-letter-stage-none = No consta ninguna etapa.
+print-letter-mode = Parto: { $mode }
+print-letter-tear = Contó un desgarro de tercer o cuarto grado.
+print-letter-conditions = Contado en las preguntas de salud: { $what }
+print-letter-baselines = Habitual antes de entrenar: { $what }
+print-letter-cleared = Visto bueno de { $who } el { $day }
+print-letter-waits = El entrenamiento espera un visto bueno.
+print-letter-trained = Lo entrenado, semana a semana
+print-letter-col-week = Semana
+print-letter-col-sessions = Sesiones
+print-letter-col-minutes = Minutos
+print-letter-col-sets = Series hechas de las previstas
+print-letter-col-effort = Frente a lo buscado
+print-letter-effort-easier = { $reps } repeticiones más fácil
+print-letter-effort-harder = { $reps } repeticiones más duro
+print-letter-effort-as = como se buscaba
+print-letter-trained-note = Frente a lo buscado: repeticiones que quedaron en reserva, según { $name }, menos las que se buscaban; media de la semana.
+print-letter-loads = Carga y esfuerzo, ejercicio a ejercicio
+print-letter-col-move = Ejercicio
+print-letter-col-first = Primera
+print-letter-col-last = Última
+print-letter-col-left = En reserva entonces
+print-letter-loads-note = Primera y última serie de trabajo del registro. «En reserva» es el número de repeticiones que quedaban, según dijo.
+print-letter-symptoms = Síntomas tal como se marcaron
+print-letter-col-day = Día
+print-letter-col-what = Qué
+print-letter-col-when = Cuándo
+print-letter-col-after = A la mañana siguiente
+print-letter-none = No se marcó ningún síntoma.
+print-letter-in-move = durante { $move }
+print-letter-at-check-in = contado antes de la sesión
+print-letter-at-next-day = contado al día siguiente
+print-letter-settled = pasado
+print-letter-not-settled = no pasado
+print-letter-unanswered = sin respuesta
+print-letter-taken-back = retirado
+print-letter-limits = Límites vigentes
+print-letter-limit = { $what } ({ $note })
+print-letter-limit-until = { $what }, hasta el { $day } ({ $note })
+print-letter-no-limits = No consta ninguno más allá de las reglas generales del embarazo y de después del parto.
+print-letter-question = Mi pregunta
+print-letter-answer = Por favor, responda por escrito o por teléfono a { $name } o a mí. Lo que usted diga va por delante de todo lo que propone el programa.
+print-letter-signed = Un cordial saludo
+print-letter-caution = Hecho con Newel, un registro de entrenamiento. No es un producto sanitario ni diagnostica, y los síntomas son tal como los marcó la persona que entrena.
+
+## La pantalla que imprime
+
+print-button = Imprimir
+print-title-handout = Hoja de sesión
+print-title-booklet = Cuaderno
+print-title-class = Hoja de clase
+print-title-letter = Carta para la consulta
+print-handout-name = { $title } – { $session }
