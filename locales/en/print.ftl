@@ -70,6 +70,7 @@ print-stage-line = { $stage }, on { $day }
 print-place = Place
 print-move = Move
 print-dose = Dose
+print-steps = Steps, easiest first
 print-round = Round
 print-round-of = Round { $n }
 print-col-step = Step

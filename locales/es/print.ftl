@@ -70,6 +70,7 @@ print-stage-line = { $stage }, el { $day }
 print-place = Lugar
 print-move = Ejercicio
 print-dose = Dosis
+print-steps = Peldaños, del más fácil al más difícil
 print-round = Ronda
 print-round-of = Ronda { $n }
 print-col-step = Peldaño

@@ -155,10 +155,15 @@ impl Words {
     #[must_use]
     pub fn symptom(&self, symptom: &Symptom) -> String {
         let kind = symptom.kind.as_ref().map_or("not-sure".to_owned(), ToString::to_string);
+        // Amounts and places are labels by themselves; within a line they begin small.
+        let small = |text: String| {
+            let mut letters = text.chars();
+            letters.next().map_or_else(String::new, |c| c.to_lowercase().chain(letters).collect())
+        };
         let parts = [
             Some(self.plain(&format!("symptom-{kind}"))),
-            symptom.amount.map(|a| self.symptom_amount(a)),
-            symptom.place.as_ref().map(|p| self.plain(&format!("where-{p}"))),
+            symptom.amount.map(|a| small(self.symptom_amount(a))),
+            symptom.place.as_ref().map(|p| small(self.plain(&format!("where-{p}")))),
             symptom.words.as_ref().map(|w| self.with("print-quoted", &[("words", w.clone().into())])),
         ];
         parts.into_iter().flatten().collect::<Vec<_>>().join(", ")

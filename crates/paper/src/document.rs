@@ -200,9 +200,11 @@ pub struct Table {
     pub title: String,
     /// Heads of the columns.
     pub columns: Vec<String>,
+    /// Widths of the columns in parts of what is left; 0 for as wide as what stands in it.
+    pub widths: Vec<u8>,
     /// Cells by row.
     pub rows: Vec<Vec<String>>,
-    /// What stands under it, such as what a number means.
+    /// What stands over it, such as what a number means.
     pub note: Option<String>,
 }
 
@@ -232,7 +234,7 @@ pub struct Booklet {
 /// A session in a booklet.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct SessionPage {
-    /// The session; its slots have no steps, the moves stand by themselves.
+    /// The session; of its steps the names are printed, the moves stand by themselves.
     pub session: Session,
     /// Title of each week's page to write on.
     pub weeks: Vec<String>,

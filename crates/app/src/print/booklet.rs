@@ -45,7 +45,7 @@ impl Press<'_> {
                                     mark: self.mark(at, place, block),
                                     ladder: self.words.ladder(&slot.ladder),
                                     dose: self.dose(&slot.dose),
-                                    steps: Vec::new(),
+                                    steps: ladder.map(|l| self.steps(l, slot.levels)).unwrap_or_default(),
                                     hers: None,
                                     grid: Some(self.grid(slot, sided, block.rounds, true)),
                                 }
@@ -85,6 +85,7 @@ impl Press<'_> {
                     self.words.plain("print-effort-col-left"),
                     self.words.plain("print-effort-col-feels"),
                 ],
+                widths: vec![0, 1],
                 rows: left.to_vec(),
                 note: Some(self.words.plain("print-effort-note")),
             },

@@ -41,10 +41,7 @@ impl Press<'_> {
             closing.push(LetterPart { title: symptoms.title.clone(), items: vec![words.plain("print-letter-none")] });
         }
         closing.push(self.limits(history));
-        closing.push(LetterPart {
-            title: words.plain("print-letter-question"),
-            items: vec![question.to_owned()],
-        });
+        let question = LetterPart { title: words.plain("print-letter-question"), items: vec![question.to_owned()] };
         let document = Document::Letter(Letter {
             front: self.front(words.plain("print-letter-title"), Vec::new()),
             to: to.lines().map(|l| l.trim().to_owned()).filter(|l| !l.is_empty()).collect(),
@@ -55,8 +52,9 @@ impl Press<'_> {
                 dated("print-letter-opening", self.day),
                 dated("print-letter-consent", agreed),
             ],
-            parts: vec![self.standing(known)],
-            tables: vec![self.weeks(known, &name), self.loads(history), symptoms],
+            // The question comes first: it is what the reader is asked to read the rest for.
+            parts: vec![question, self.standing(known)],
+            tables: vec![symptoms, self.weeks(known, &name), self.loads(history)],
             closing,
             signed: vec![named("print-letter-answer"), words.plain("print-letter-signed"), self.author.clone()],
             caution: words.plain("print-letter-caution"),
@@ -131,6 +129,7 @@ impl Press<'_> {
                 .iter()
                 .map(|c| words.plain(&format!("print-letter-col-{c}")))
                 .collect(),
+            widths: vec![0, 0, 0, 0, 1],
             rows: rows.collect(),
             note: Some(words.with("print-letter-trained-note", &[("name", name.to_owned().into())])),
         }
@@ -161,6 +160,7 @@ impl Press<'_> {
         Table {
             title: words.plain("print-letter-loads"),
             columns: ["move", "first", "last", "left"].iter().map(|c| words.plain(&format!("print-letter-col-{c}"))).collect(),
+            widths: vec![0, 1, 1, 0],
             rows: rows.collect(),
             note: Some(words.plain("print-letter-loads-note")),
         }
@@ -196,6 +196,7 @@ impl Press<'_> {
         Table {
             title: words.plain("print-letter-symptoms"),
             columns: ["day", "what", "when", "after"].iter().map(|c| words.plain(&format!("print-letter-col-{c}"))).collect(),
+            widths: vec![0, 3, 3, 2],
             rows,
             note: None,
         }

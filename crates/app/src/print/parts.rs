@@ -21,6 +21,7 @@ impl Press<'_> {
             ("place", "print-place"),
             ("ladder", "print-move"),
             ("dose", "print-dose"),
+            ("steps", "print-steps"),
             ("date", "print-date"),
             ("felt-before", "print-felt-before"),
             ("session-effort", "print-session-effort"),
