@@ -111,6 +111,11 @@ print-class-conflicts = Does not go together
 print-class-cares = To mind
 print-class-closed = Does not train: { $why }
 print-class-thing = { $count } × { $thing }
+print-class-changed = changed by you
+print-class-care = { $name }: { $what }
+class-chair = steady chair
+class-plate = plate, { $weight }
+class-short = { $thing }: { $need } are needed, { $have } are there. { $who }: take turns, or change what one of them does.
 
 ## A letter
 

@@ -111,6 +111,11 @@ print-class-conflicts = No cuadra
 print-class-cares = Tener en cuenta
 print-class-closed = No entrena: { $why }
 print-class-thing = { $count } × { $thing }
+print-class-changed = cambiado por ti
+print-class-care = { $name }: { $what }
+class-chair = silla firme
+class-plate = disco, { $weight }
+class-short = { $thing }: hacen falta { $need } y hay { $have }. { $who }: por turnos, o cambia lo que hace una de ellas.
 
 ## Una carta
 

@@ -1,6 +1,7 @@
 //! The coach's side: Roster, Desk, one client's story, answers and plan files.
 
 mod answers;
+mod class;
 mod desk;
 mod plans;
 mod programmes;

@@ -126,8 +126,9 @@ impl Words {
     /// A stage in words.
     #[must_use]
     pub fn stage(&self, stage: &StageOn) -> String {
-        let aged =
-            |id: &str, weeks: u32, days: u32| self.with(id, &[("weeks", weeks.into()), ("days", days.into())]);
+        let aged = |id: &str, weeks: u32, days: u32| {
+            self.with(id, &[("weeks", weeks.into()), ("days", days.into())])
+        };
         match stage {
             StageOn::Pregnant { age: None, .. } => self.plain("stage-pregnant"),
             StageOn::Pregnant { age: Some(age), .. } if age.days > 0 => {
@@ -173,11 +174,16 @@ impl Words {
     #[must_use]
     pub fn restriction(&self, what: &RestrictionKind) -> String {
         use RestrictionKind as R;
-        let said = |id: &str, values: &[(&str, FluentValue<'_>)]| self.with(&format!("roster-rule-{id}"), values);
+        let said =
+            |id: &str, values: &[(&str, FluentValue<'_>)]| self.with(&format!("roster-rule-{id}"), values);
         let named = |id: String| FluentValue::from(self.plain(&id));
         match what {
-            R::Position { position } => said("position", &[("what", named(format!("position-{}", tail(position))))]),
-            R::Caution { caution } => said("caution", &[("what", named(format!("caution-{}", tail(caution))))]),
+            R::Position { position } => {
+                said("position", &[("what", named(format!("position-{}", tail(position))))])
+            }
+            R::Caution { caution } => {
+                said("caution", &[("what", named(format!("caution-{}", tail(caution))))])
+            }
             R::Variant { variant } => said("variant", &[("what", self.variant(variant).into())]),
             R::LevelAbove { ladder, level } => {
                 let step = u32::from(*level) + 1;

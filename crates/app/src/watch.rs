@@ -54,7 +54,6 @@ pub fn watch_of(books: &Books, known: &Known, on: NaiveDate) -> Watch {
     })
 }
 
-
 impl Words {
     /// A sentence or a label of watching, `watch-<id>`, with its values.
     #[must_use]

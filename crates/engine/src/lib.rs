@@ -5,6 +5,7 @@
 //! proposal on every device, bit for bit.
 
 pub mod catalogue;
+pub mod class;
 pub mod flow;
 pub mod gains;
 pub mod ground;

@@ -336,4 +336,3 @@ pub struct Letter {
     /// What the letter is not.
     pub caution: String,
 }
-

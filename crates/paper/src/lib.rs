@@ -12,12 +12,14 @@ mod figures;
 mod world;
 
 pub use document::{
-    Block, Booklet, ClassBlock, ClassCell, ClassRow, ClassSheet, Document, Front, Grid, Handout, Hers, Letter,
-    LetterPart, MovePage, Page, Session, SessionPage, Slot, Step, StepOption, Table, Warning,
+    Block, Booklet, ClassBlock, ClassCell, ClassRow, ClassSheet, Document, Front, Grid, Handout, Hers,
+    Letter, LetterPart, MovePage, Page, Session, SessionPage, Slot, Step, StepOption, Table, Warning,
 };
 pub use figures::has_figure;
 
+use typst::foundations::Smart;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
+use world::{Letters, PaperWorld};
 
 /// A document as PDF.
 #[derive(Clone, Debug)]
@@ -46,7 +48,14 @@ pub enum PaperError {
 /// # Errors
 /// When a template is at fault; the tests hold that none is, for whatever text.
 pub fn pdf(document: &Document, page: Page) -> Result<Printed, PaperError> {
-    let world = world::PaperWorld::of(document, page);
+    let done = lay_out(document, page, Letters::All).or_else(|_| lay_out(document, page, Letters::Latin));
+    // What was worked out for this document is kept for the next few, not for ever.
+    typst::comemo::evict(4);
+    done
+}
+
+fn lay_out(document: &Document, page: Page, letters: Letters) -> Result<Printed, PaperError> {
+    let world = PaperWorld::of(document, page, letters);
     let said = |errors: &[typst::diag::SourceDiagnostic]| {
         errors.iter().map(|e| e.message.to_string()).collect::<Vec<_>>().join("; ")
     };
@@ -54,9 +63,8 @@ pub fn pdf(document: &Document, page: Page) -> Result<Printed, PaperError> {
         typst::compile(&world).output.map_err(|e| PaperError::Layout(said(&e)))?;
     let standards = PdfStandards::new(&[PdfStandard::Ua_1])
         .map_err(|e| PaperError::Accessible(e.message().to_string()))?;
-    let options = PdfOptions { standards, creator: typst::foundations::Smart::Custom(Some("Newel".into())), ..PdfOptions::default() };
+    let creator = Smart::Custom(Some("Newel".to_owned()));
+    let options = PdfOptions { standards, creator, ..PdfOptions::default() };
     let bytes = typst_pdf::pdf(&laid, &options).map_err(|e| PaperError::Accessible(said(&e)))?;
-    // What was worked out for this document is kept for the next few, not for ever.
-    typst::comemo::evict(4);
     Ok(Printed { bytes, pages: laid.pages().len(), undrawn: world.undrawn })
 }

@@ -66,16 +66,27 @@ pub(crate) struct PaperWorld {
     pub(crate) undrawn: String,
 }
 
+/// Which letters are let through.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Letters {
+    /// All that a font has.
+    All,
+    /// Latin ones alone: what is left where the shaping of others went wrong.
+    Latin,
+}
+
 impl PaperWorld {
-    pub(crate) fn of(document: &Document, page: Page) -> Self {
+    pub(crate) fn of(document: &Document, page: Page, letters: Letters) -> Self {
         let mut undrawn = String::new();
         let mut value = serde_json::to_value(document).unwrap_or_default();
-        drawable(&mut value, &mut undrawn);
+        drawable(&mut value, letters, &mut undrawn);
         if let Some(map) = value.as_object_mut() {
             map.insert("sheet".to_owned(), page.name().into());
         }
         let name = document.template();
-        let main = format!("#import \"/templates/{name}.typ\": show-document\n#show-document(json(\"/data.json\"))\n");
+        let main = format!(
+            "#import \"/templates/{name}.typ\": show-document\n#show-document(json(\"/data.json\"))\n"
+        );
         Self {
             main: Source::new(id("/main.typ"), main),
             data: Bytes::from_string(value.to_string()),
@@ -84,19 +95,19 @@ impl PaperWorld {
     }
 }
 
-/// Puts a box in the place of each letter that no font has: one such letter would make the whole file fail to conform.
-fn drawable(value: &mut serde_json::Value, undrawn: &mut String) {
+/// Puts a box in the place of each letter that cannot be drawn: one such letter would make the whole file fail to conform.
+/// What only steers (controls, marks of direction, spaces of no width) is left out.
+fn drawable(value: &mut serde_json::Value, letters: Letters, undrawn: &mut String) {
     match value {
         serde_json::Value::String(text) => {
-            let has = |c: char| c.is_ascii() && !c.is_control() || c == '\n' || covered(c);
-            if text.chars().all(has) {
+            if text.chars().all(|c| c == ' ' || c.is_ascii_graphic()) {
                 return;
             }
             *text = text
                 .chars()
-                .filter(|c| !c.is_control() || *c == '\n')
+                .filter(|c| !steers(*c))
                 .map(|c| {
-                    if has(c) {
+                    if can_be_drawn(c, letters) {
                         return c;
                     }
                     if !undrawn.contains(c) {
@@ -106,9 +117,26 @@ fn drawable(value: &mut serde_json::Value, undrawn: &mut String) {
                 })
                 .collect();
         }
-        serde_json::Value::Array(list) => list.iter_mut().for_each(|v| drawable(v, undrawn)),
-        serde_json::Value::Object(map) => map.values_mut().for_each(|v| drawable(v, undrawn)),
+        serde_json::Value::Array(list) => list.iter_mut().for_each(|v| drawable(v, letters, undrawn)),
+        serde_json::Value::Object(map) => map.values_mut().for_each(|v| drawable(v, letters, undrawn)),
         serde_json::Value::Null | serde_json::Value::Bool(_) | serde_json::Value::Number(_) => {}
+    }
+}
+
+fn steers(c: char) -> bool {
+    c != '\n'
+        && (c.is_control()
+            || matches!(c, '\u{ad}' | '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}' | '\u{fe00}'..='\u{fe0f}' | '\u{feff}'))
+}
+
+fn can_be_drawn(c: char, letters: Letters) -> bool {
+    let latin =
+        c == '\n' || c == BOX || (' '..='\u{24f}').contains(&c) || ('\u{2010}'..='\u{2044}').contains(&c);
+    // A font may claim a place that no character has; those are neither letters nor signs.
+    let sign = matches!(c, '\u{300}'..='\u{36f}' | '\u{20a0}'..='\u{20bf}' | '\u{2100}'..='\u{27bf}' | '\u{1f300}'..='\u{1f6ff}');
+    match letters {
+        Letters::All => covered(c) && (latin || sign || c.is_alphanumeric()) || c == '\n',
+        Letters::Latin => covered(c) && latin || c == '\n',
     }
 }
 

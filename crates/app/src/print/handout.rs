@@ -84,7 +84,9 @@ impl Press<'_> {
                             lay_out.push(self.words.load(&p.load));
                         }
                         let things = here.iter().flat_map(|h| &h.variant.needs);
-                        lay_out.extend(things.map(|t| self.words.plain(&format!("thing-{}", crate::said::tail(t)))));
+                        lay_out.extend(
+                            things.map(|t| self.words.plain(&format!("thing-{}", crate::said::tail(t)))),
+                        );
                         let easier = p.options.iter().rev().find(|o| o.level < p.level);
                         let easier = easier.and_then(|o| self.books.catalogue.place(&o.variant));
                         let steps = easier
@@ -104,7 +106,11 @@ impl Press<'_> {
                     steps,
                 });
             }
-            blocks.push(Block { title: self.block_title(index, block), facts: self.block_facts(block), slots });
+            blocks.push(Block {
+                title: self.block_title(index, block),
+                facts: self.block_facts(block),
+                slots,
+            });
         }
         lay_out.sort();
         lay_out.dedup();
@@ -147,7 +153,9 @@ impl Press<'_> {
             facts.push(self.words.load(&p.load));
         }
         facts.push(self.words.with("print-sets-of", &[("sets", p.sets.into()), ("amount", amount.into())]));
-        facts.extend(p.reserve.map(|r| self.words.with("print-aim", &[("count", self.words.number(r).into())])));
+        facts.extend(
+            p.reserve.map(|r| self.words.with("print-aim", &[("count", self.words.number(r).into())])),
+        );
         facts
     }
 

@@ -38,10 +38,14 @@ impl Press<'_> {
         let symptoms = self.symptoms(history);
         let mut closing = Vec::new();
         if symptoms.rows.is_empty() {
-            closing.push(LetterPart { title: symptoms.title.clone(), items: vec![words.plain("print-letter-none")] });
+            closing.push(LetterPart {
+                title: symptoms.title.clone(),
+                items: vec![words.plain("print-letter-none")],
+            });
         }
         closing.push(self.limits(history));
-        let question = LetterPart { title: words.plain("print-letter-question"), items: vec![question.to_owned()] };
+        let question =
+            LetterPart { title: words.plain("print-letter-question"), items: vec![question.to_owned()] };
         let document = Document::Letter(Letter {
             front: self.front(words.plain("print-letter-title"), Vec::new()),
             to: to.lines().map(|l| l.trim().to_owned()).filter(|l| !l.is_empty()).collect(),
@@ -56,7 +60,11 @@ impl Press<'_> {
             parts: vec![question, self.standing(known)],
             tables: vec![symptoms, self.weeks(known, &name), self.loads(history)],
             closing,
-            signed: vec![named("print-letter-answer"), words.plain("print-letter-signed"), self.author.clone()],
+            signed: vec![
+                named("print-letter-answer"),
+                words.plain("print-letter-signed"),
+                self.author.clone(),
+            ],
             caution: words.plain("print-letter-caution"),
         });
         Ok((document, format!("{name}-{}", words.plain("print-title-letter"))))
@@ -81,21 +89,35 @@ impl Press<'_> {
         }
         let intake = history.intake();
         if !intake.conditions.is_empty() {
-            let what: Vec<String> = intake.conditions.iter().map(|c| words.plain(&format!("condition-{c}"))).collect();
+            let what: Vec<String> =
+                intake.conditions.iter().map(|c| words.plain(&format!("condition-{c}"))).collect();
             items.push(words.with("print-letter-conditions", &[("what", what.join("; ").into())]));
         }
         if !intake.baselines.is_empty() {
             let usual = intake.baselines.iter().map(|b| {
-                format!("{} ({})", words.plain(&format!("symptom-{}", b.kind)), words.symptom_amount(b.amount))
+                format!(
+                    "{} ({})",
+                    words.plain(&format!("symptom-{}", b.kind)),
+                    words.symptom_amount(b.amount)
+                )
             });
-            items.push(words.with("print-letter-baselines", &[("what", usual.collect::<Vec<_>>().join("; ").into())]));
+            items.push(
+                words
+                    .with("print-letter-baselines", &[("what", usual.collect::<Vec<_>>().join("; ").into())]),
+            );
         }
         for cleared in history.clearances.iter().filter(|c| c.what.holds_on(self.day)) {
-            let values = [("who", cleared.what.who.clone().into()), ("day", words.day(cleared.what.on).into())];
+            let values =
+                [("who", cleared.what.who.clone().into()), ("day", words.day(cleared.what.on).into())];
             items.push(words.with("print-letter-cleared", &values));
         }
-        let ground =
-            newel_engine::ground::Ground::of(history, &self.books.catalogue, &self.books.rules, self.day, None);
+        let ground = newel_engine::ground::Ground::of(
+            history,
+            &self.books.catalogue,
+            &self.books.rules,
+            self.day,
+            None,
+        );
         if !ground.waits.is_empty() {
             items.push(words.plain("print-letter-waits"));
         }
@@ -159,7 +181,10 @@ impl Press<'_> {
         });
         Table {
             title: words.plain("print-letter-loads"),
-            columns: ["move", "first", "last", "left"].iter().map(|c| words.plain(&format!("print-letter-col-{c}"))).collect(),
+            columns: ["move", "first", "last", "left"]
+                .iter()
+                .map(|c| words.plain(&format!("print-letter-col-{c}")))
+                .collect(),
             widths: vec![0, 1, 1, 0],
             rows: rows.collect(),
             note: Some(words.plain("print-letter-loads-note")),
@@ -171,7 +196,8 @@ impl Press<'_> {
         let words = self.words;
         let mut rows = Vec::new();
         for run in history.runs.iter().rev() {
-            let after = after(run).map_or_else(|| words.plain("print-letter-unanswered"), |id| words.plain(id));
+            let after =
+                after(run).map_or_else(|| words.plain("print-letter-unanswered"), |id| words.plain(id));
             let mut row = |symptom: &Symptom, when: String| {
                 rows.push(vec![words.day(run.day), words.symptom(symptom), when, after.clone()]);
             };
@@ -181,7 +207,8 @@ impl Press<'_> {
             for mark in &run.marks {
                 let variant = mark.variant.as_ref().map(|v| words.variant(v));
                 let place = variant.or_else(|| mark.ladder.as_ref().map(|l| words.ladder(l)));
-                let mut when = place.map_or_else(String::new, |p| words.with("print-letter-in-move", &[("move", p.into())]));
+                let mut when = place
+                    .map_or_else(String::new, |p| words.with("print-letter-in-move", &[("move", p.into())]));
                 if mark.taken_back {
                     let back = words.plain("print-letter-taken-back");
                     when = if when.is_empty() { back } else { format!("{when}; {back}") };
@@ -195,7 +222,10 @@ impl Press<'_> {
         }
         Table {
             title: words.plain("print-letter-symptoms"),
-            columns: ["day", "what", "when", "after"].iter().map(|c| words.plain(&format!("print-letter-col-{c}"))).collect(),
+            columns: ["day", "what", "when", "after"]
+                .iter()
+                .map(|c| words.plain(&format!("print-letter-col-{c}")))
+                .collect(),
             widths: vec![0, 3, 3, 2],
             rows,
             note: None,

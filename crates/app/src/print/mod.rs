@@ -1,6 +1,7 @@
 //! What goes onto paper: documents made from a programme, a client's log and the words of a language.
 
 mod booklet;
+mod class;
 mod handout;
 mod letter;
 mod parts;
@@ -10,7 +11,7 @@ use crate::files::slug;
 use crate::newel::Books;
 use crate::outside::known_from;
 use crate::profile::{Known, Profile};
-use crate::views::WrittenView;
+use crate::views::{ClassForm, WrittenView};
 use crate::words::Words;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::ids::{PersonId, PlanSessionId, ProgrammeId};
@@ -44,6 +45,11 @@ pub enum PrintWhat {
     Booklet {
         /// Programme.
         programme: ProgrammeId,
+    },
+    /// Who does what in a session that several train together.
+    Class {
+        /// Which session, and whose.
+        class: ClassForm,
     },
     /// Facts for a clinician.
     Letter {
@@ -109,7 +115,12 @@ pub(crate) struct Press<'a> {
 }
 
 impl<'a> Press<'a> {
-    pub(crate) fn of(books: &'a Books, language: &str, day: NaiveDate, author: String) -> Result<Self, AppError> {
+    pub(crate) fn of(
+        books: &'a Books,
+        language: &str,
+        day: NaiveDate,
+        author: String,
+    ) -> Result<Self, AppError> {
         let words = Words::of(language).ok_or(Refusal::NoSuchThing)?;
         Ok(Self { books, words, day, author })
     }
@@ -162,6 +173,7 @@ impl Profile {
                 }
                 (press.booklet(&programme), programme.title)
             }
+            PrintWhat::Class { class } => press.class(&self.class_view(now, class)?),
             PrintWhat::Letter { person, letter } => {
                 let known = self.client(*person)?;
                 press.letter_of(&known, letter)?

@@ -11,7 +11,10 @@ use std::collections::BTreeMap;
 
 /// Letters of blocks; a session of more blocks goes on with numbers.
 fn letter(index: usize) -> String {
-    u8::try_from(index).ok().filter(|i| *i < 26).map_or_else(|| (index + 1).to_string(), |i| char::from(b'A' + i).to_string())
+    u8::try_from(index)
+        .ok()
+        .filter(|i| *i < 26)
+        .map_or_else(|| (index + 1).to_string(), |i| char::from(b'A' + i).to_string())
 }
 
 impl Press<'_> {
@@ -34,12 +37,18 @@ impl Press<'_> {
             author: if self.author.is_empty() { self.words.plain("app-name") } else { self.author.clone() },
             foot: self.words.with("print-foot", &[("day", self.words.day(self.day).into())]),
             page: self.words.with("print-page", &[("n", "{n}".into()), ("all", "{all}".into())]),
-            words: words.iter().map(|(name, id)| ((*name).to_owned(), self.words.plain(id))).collect::<BTreeMap<_, _>>(),
+            words: words
+                .iter()
+                .map(|(name, id)| ((*name).to_owned(), self.words.plain(id)))
+                .collect::<BTreeMap<_, _>>(),
         }
     }
 
     pub(super) fn how(&self) -> Vec<String> {
-        ["choose", "left", "easier", "talk", "write"].iter().map(|id| self.words.plain(&format!("print-how-{id}"))).collect()
+        ["choose", "left", "easier", "talk", "write"]
+            .iter()
+            .map(|id| self.words.plain(&format!("print-how-{id}")))
+            .collect()
     }
 
     /// The signs that stop training, as the rule pack has them, and whom to call.
@@ -102,7 +111,9 @@ impl Press<'_> {
             Loading::Assist { .. } => Some("assist"),
         };
         let load = load.map(|id| self.words.plain(&format!("print-kit-{id}")));
-        load.into_iter().chain(variant.needs.iter().map(|t| self.words.plain(&format!("thing-{}", tail(t))))).collect()
+        load.into_iter()
+            .chain(variant.needs.iter().map(|t| self.words.plain(&format!("thing-{}", tail(t)))))
+            .collect()
     }
 
     pub(super) fn option(&self, variant: &Variant, hers: bool) -> StepOption {
@@ -112,7 +123,9 @@ impl Press<'_> {
         let setup = said("setup");
         let needs = self.needs(variant);
         StepOption {
-            alt: self.words.with("print-figure", &[("name", name.clone().into()), ("setup", setup.clone().into())]),
+            alt: self
+                .words
+                .with("print-figure", &[("name", name.clone().into()), ("setup", setup.clone().into())]),
             figure: Some(variant.id.to_string()).filter(|v| newel_paper::has_figure(v)),
             breath: said("breath"),
             cues: (1..=variant.cues).map(|n| said(&format!("cue{n}"))).collect(),
@@ -130,7 +143,10 @@ impl Press<'_> {
             levels.is_none_or(|span| (usize::from(span.low)..=usize::from(span.high)).contains(&level))
         };
         let all = ladder.levels.iter().enumerate().filter(|(level, _)| within(*level));
-        all.map(|(level, l)| self.step(ladder, level, l.variants.iter().map(|v| self.option(v, false)).collect())).collect()
+        all.map(|(level, l)| {
+            self.step(ladder, level, l.variants.iter().map(|v| self.option(v, false)).collect())
+        })
+        .collect()
     }
 
     pub(super) fn step_of(&self, place: &Place<'_>, hers: bool) -> Step {
@@ -140,7 +156,12 @@ impl Press<'_> {
     fn step(&self, ladder: &Ladder, level: usize, options: Vec<StepOption>) -> Step {
         let small = |n: usize| u8::try_from(n).unwrap_or(u8::MAX);
         let (number, of) = (small(level + 1), small(ladder.levels.len()));
-        Step { number, of, said: self.words.with("stair-of", &[("now", number.into()), ("of", of.into())]), options }
+        Step {
+            number,
+            of,
+            said: self.words.with("stair-of", &[("now", number.into()), ("of", of.into())]),
+            options,
+        }
     }
 
     /// Rows for the sets of a slot.

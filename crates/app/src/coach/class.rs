@@ -1,0 +1,145 @@
+//! A session that several train together: who does what today, what the room needs, and a change in one cell.
+
+use super::client_name;
+use crate::error::{AppError, Refusal};
+use crate::profile::Profile;
+use crate::views::{ClassForm, ClassRowView, ClassView, InRoom, LateSlot, OverrideForm, RoomThing};
+use chrono::{DateTime, FixedOffset};
+use newel_engine::class::{self, Laid};
+use newel_engine::flow::planned_minutes;
+use newel_engine::ids::PersonId;
+use newel_engine::programme::PlanSession;
+use newel_engine::proposal::{Outcome, SessionProposal};
+use newel_engine::reason::ReasonCode;
+
+/// Where the coach's count of what is in the room is kept.
+const ROOM: &str = "room";
+/// So many train together at most.
+const MOST: usize = 40;
+
+impl Profile {
+    /// Who does what in a session today.
+    ///
+    /// # Errors
+    /// When there is no such programme, session or client, or nobody was chosen.
+    pub fn class_view(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        form: &ClassForm,
+    ) -> Result<ClassView, AppError> {
+        self.coach_only()?;
+        if form.people.is_empty() {
+            return Err(Refusal::NothingChosen.into());
+        }
+        if form.people.len() > MOST {
+            return Err(Refusal::OutOfRange.into());
+        }
+        let day = now.date_naive();
+        let programme = self.programme(form.programme)?;
+        let session = programme.session(&form.session).ok_or(Refusal::NoSuchThing)?.clone();
+        let books = self.books();
+        let mut rows: Vec<ClassRowView> = Vec::new();
+        for person in &form.people {
+            if rows.iter().any(|r| r.person == *person) {
+                continue;
+            }
+            let known = self.client(*person)?;
+            let history = known.history();
+            let bench = known.bench_for(&programme, day, None);
+            let proposal = bench.propose(&session);
+            let intake = history.intake();
+            rows.push(ClassRowView {
+                person: *person,
+                name: client_name(history),
+                stage: history.stage().map(|s| s.on(day)),
+                cares: intake.conditions,
+                restrictions: crate::safety::restrictions(history, day),
+                late: late(&proposal),
+                changed: changed(&proposal),
+                last_session: history.runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day),
+                proposal,
+            });
+        }
+        let have = self.in_room()?;
+        Ok(ClassView {
+            day,
+            title: programme.title.clone(),
+            minutes: planned_minutes(&books.catalogue, &books.rules, &session),
+            room: self.room(&session, &rows, &have),
+            session,
+            rows,
+        })
+    }
+
+    fn room(&self, session: &PlanSession, rows: &[ClassRowView], have: &[InRoom]) -> Vec<RoomThing> {
+        let members: Vec<(PersonId, &SessionProposal)> =
+            rows.iter().map(|r| (r.person, &r.proposal)).collect();
+        let needs = class::room(&self.books.catalogue, session, &members);
+        let there = |what: &Laid| have.iter().find(|h| h.what == *what).map(|h| h.count);
+        needs
+            .into_iter()
+            .map(|need| {
+                let have = there(&need.what);
+                RoomThing { short: have.is_some_and(|h| need.most > h), have, need }
+            })
+            .collect()
+    }
+
+    fn in_room(&self) -> Result<Vec<InRoom>, AppError> {
+        let text = self.store.setting(ROOM)?;
+        Ok(text.and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default())
+    }
+
+    /// Writes down how many of a thing are in the room; `None` for "not said".
+    ///
+    /// # Errors
+    /// When the disk refuses.
+    pub fn room_set(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        form: &ClassForm,
+        what: Laid,
+        count: Option<u16>,
+    ) -> Result<ClassView, AppError> {
+        self.coach_only()?;
+        let mut have = self.in_room()?;
+        have.retain(|h| h.what != what);
+        have.extend(count.map(|count| InRoom { what, count: count.min(999) }));
+        let text = serde_json::to_string(&have).map_err(|_| AppError::Internal)?;
+        self.store.set_setting(ROOM, &text)?;
+        self.class_view(now, form)
+    }
+
+    /// Sets what a client does in a cell, with a note: an override like any other, from today on.
+    ///
+    /// # Errors
+    /// As [`Profile::override_write`].
+    pub fn class_set(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        form: &ClassForm,
+        person: PersonId,
+        change: OverrideForm,
+    ) -> Result<ClassView, AppError> {
+        self.override_write(now, person, change)?;
+        self.class_view(now, form)
+    }
+}
+
+fn late(proposal: &SessionProposal) -> Vec<LateSlot> {
+    proposal
+        .slots
+        .iter()
+        .filter_map(|p| match &p.outcome {
+            Outcome::Train(what) => Some(LateSlot { slot: p.slot.clone(), first: class::late(what) }),
+            Outcome::Rest => None,
+        })
+        .collect()
+}
+
+fn changed(proposal: &SessionProposal) -> Vec<newel_engine::ids::SlotId> {
+    let by_coach = |p: &&newel_engine::proposal::Proposal| {
+        p.reasons.all().iter().any(|r| r.code == ReasonCode::CoachSet)
+    };
+    proposal.slots.iter().filter(by_coach).map(|p| p.slot.clone()).collect()
+}

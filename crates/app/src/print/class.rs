@@ -1,0 +1,146 @@
+//! Who does what, on one sheet for the wall.
+
+use super::Press;
+use crate::said::tail;
+use crate::views::{ClassRowView, ClassView};
+use newel_engine::class::Laid;
+use newel_engine::ids::PersonId;
+use newel_engine::proposal::{Gate, Outcome};
+use newel_paper::{ClassBlock, ClassCell, ClassRow, ClassSheet, Document, LetterPart};
+
+impl Press<'_> {
+    /// A class sheet.
+    pub(super) fn class(&self, view: &ClassView) -> (Document, String) {
+        let blocks = view.session.blocks.iter().enumerate().map(|(index, block)| {
+            let client = self.words.plain("print-class-client");
+            let slots = block.slots.iter().enumerate().map(|(place, slot)| {
+                format!(
+                    "{}  {}: {}",
+                    self.mark(index, place, block),
+                    self.words.ladder(&slot.ladder),
+                    self.dose(&slot.dose).join(", ")
+                )
+            });
+            ClassBlock {
+                title: self.block_title(index, block),
+                facts: self.block_facts(block),
+                columns: std::iter::once(client).chain(slots).collect(),
+                rows: view
+                    .rows
+                    .iter()
+                    .filter(|r| r.proposal.gate == Gate::Open)
+                    .map(|row| ClassRow {
+                        name: row.name.clone(),
+                        stage: row.stage.as_ref().map(|s| self.words.stage(s)).unwrap_or_default(),
+                        cells: block.slots.iter().map(|slot| self.cell(row, slot.id.as_str())).collect(),
+                    })
+                    .collect(),
+            }
+        });
+        let session = &view.session.title;
+        let title = self.words.with(
+            "print-handout-name",
+            &[("title", view.title.clone().into()), ("session", session.clone().into())],
+        );
+        let minutes = self.words.with("print-minutes", &[("minutes", view.minutes.into())]);
+        let document = Document::ClassSheet(ClassSheet {
+            front: self.front(title, vec![format!("{}, {minutes}", self.words.day(self.day))]),
+            blocks: blocks.collect(),
+            lay_out: LetterPart {
+                title: self.words.plain("print-class-lay-out"),
+                items: self.laid_out(view),
+            },
+            conflicts: LetterPart {
+                title: self.words.plain("print-class-conflicts"),
+                items: self.conflicts(view),
+            },
+            cares: LetterPart { title: self.words.plain("print-class-cares"), items: self.minded(view) },
+            warning: self.warning(),
+        });
+        (document, format!("{}-{session}-{}", view.title, self.words.plain("print-title-class")))
+    }
+
+    fn cell(&self, row: &ClassRowView, slot: &str) -> ClassCell {
+        let proposal = row.proposal.slots.iter().find(|p| p.slot.as_str() == slot);
+        match proposal.map(|p| &p.outcome) {
+            Some(Outcome::Train(p)) => {
+                let sided = self.books.catalogue.place(&p.variant).is_some_and(|h| h.variant.per_side);
+                let changed = row.changed.iter().any(|s| s.as_str() == slot);
+                ClassCell {
+                    name: self.words.variant(&p.variant),
+                    facts: self.prescribed(p, sided),
+                    note: changed.then(|| self.words.plain("print-class-changed")),
+                    step: Some((p.level.saturating_add(1), p.levels)),
+                }
+            }
+            Some(Outcome::Rest) | None => {
+                let why = proposal.and_then(|p| p.reasons.all().first()).map(|r| self.words.reason(r));
+                ClassCell { name: self.words.plain("print-rests"), facts: Vec::new(), note: why, step: None }
+            }
+        }
+    }
+
+    /// A thing in words.
+    pub(crate) fn thing(&self, what: &Laid) -> String {
+        let w = self.words;
+        match what {
+            Laid::Chair => w.plain("class-chair"),
+            Laid::Thing { thing } => w.plain(&format!("thing-{}", tail(thing))),
+            Laid::Weight { weight } => w.weight(*weight),
+            Laid::Bar { weight } => w.with("load-bar-empty", &[("bar", w.weight(*weight).into())]),
+            Laid::Plate { weight } => w.with("class-plate", &[("weight", w.weight(*weight).into())]),
+            Laid::Band { name } => w.with("load-bands", &[("bands", name.clone().into())]),
+        }
+    }
+
+    fn laid_out(&self, view: &ClassView) -> Vec<String> {
+        view.room
+            .iter()
+            .map(|t| {
+                let values = [("count", t.need.most.into()), ("thing", self.thing(&t.need.what).into())];
+                self.words.with("print-class-thing", &values)
+            })
+            .collect()
+    }
+
+    fn conflicts(&self, view: &ClassView) -> Vec<String> {
+        let name = |p: &PersonId| {
+            view.rows.iter().find(|r| r.person == *p).map_or_else(String::new, |r| r.name.clone())
+        };
+        let short = view.room.iter().filter(|t| t.short).map(|t| {
+            let block = t.need.blocks.iter().max_by_key(|b| b.count);
+            let who: Vec<String> = block.iter().flat_map(|b| &b.who).map(name).collect();
+            let values = [
+                ("thing", self.thing(&t.need.what).into()),
+                ("need", t.need.most.into()),
+                ("have", t.have.unwrap_or(0).into()),
+                ("who", who.join(", ").into()),
+            ];
+            self.words.with("class-short", &values)
+        });
+        let closed = view.rows.iter().filter_map(|r| match &r.proposal.gate {
+            Gate::Open => None,
+            Gate::Closed { reasons, .. } => {
+                let why = reasons.all().first().map(|why| self.words.reason(why)).unwrap_or_default();
+                let values = [("name", r.name.clone().into()), ("why", why.into())];
+                Some(self.words.with("print-class-closed", &values))
+            }
+        });
+        closed.chain(short).collect()
+    }
+
+    fn minded(&self, view: &ClassView) -> Vec<String> {
+        let mut items = Vec::new();
+        for row in &view.rows {
+            let cares =
+                row.cares.iter().filter_map(|c| self.words.attribute(&format!("condition-{c}"), "care"));
+            let limits = row.restrictions.iter().map(|r| self.words.restriction(&r.what));
+            let said: Vec<String> = cares.chain(limits).collect();
+            if !said.is_empty() {
+                let values = [("name", row.name.clone().into()), ("what", said.join(" · ").into())];
+                items.push(self.words.with("print-class-care", &values));
+            }
+        }
+        items
+    }
+}
