@@ -1,5 +1,6 @@
 //! What the screens see. Plain data: no screen works out anything about training from it.
 
+pub mod arrange;
 pub mod coach;
 pub mod common;
 pub mod path;
@@ -8,6 +9,7 @@ pub mod safety;
 pub mod train;
 pub mod words;
 
+pub use arrange::*;
 pub use coach::*;
 pub use common::*;
 pub use path::*;
