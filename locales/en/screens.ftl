@@ -319,6 +319,7 @@ report-missing = { $count ->
     [one] One entry is missing in between
    *[other] { $count } entries are missing in between
 }. Ask for the log file again: it always holds everything.
+report-archived = She is archived: find her under “Archived” on the Roster.
 report-unchanged = Nothing was changed by it.
 
 ## Roster
@@ -413,6 +414,98 @@ roster-safety = Safety page
 roster-give = Give a programme
 roster-give-none = No programme to give yet.
 roster-given = “{ $title }” given. It reaches her with the next plan file.
+
+roster-filters = Who is in view
+roster-filter-group = Group
+roster-filter-waits = What waits
+roster-filter-all = All
+roster-filter-no-group = In no group
+roster-filter-clear = Show all
+roster-filter-stage-pregnant = Pregnant
+roster-filter-stage-postpartum = After a birth
+roster-filter-stage-after_loss = After a loss
+roster-filter-stage-neither = Neither
+roster-filter-stage-unsaid = Not recorded
+roster-filter-waits-waits = Something waits for you
+roster-filter-waits-plan = A plan file is due
+roster-filter-waits-log = No log taken in yet
+roster-found = { $found } of { $count } in view
+roster-no-programme = No programme yet
+roster-week = week { $week }
+roster-week-of = week { $week } of { $weeks }
+roster-week-over = all weeks trained
+roster-last-days = Last session { $days ->
+    [0] today
+    [1] yesterday
+   *[other] { $days } days ago
+}
+roster-kit-unsaid = Kit not filled in
+roster-kit-nothing = No kit
+roster-kit-pairs = { $count ->
+    [one] one pair
+   *[other] { $count } pairs
+}
+roster-kit-singles = { $count ->
+    [one] one single weight
+   *[other] { $count } single weights
+}
+roster-kit-heaviest = up to { $load }
+roster-kit-barbell = a barbell
+roster-kit-bands = { $count ->
+    [one] one band
+   *[other] { $count } bands
+}
+roster-plan-unfinished = Programme being written: not whole yet
+roster-plan-not_sent = Plan not sent yet
+roster-plan-older = Plan of hers is older than written ({ $day })
+roster-plan-up_to_date = Plan as written, sent { $day }
+roster-plan-unsent = { $count ->
+    [one] One entry not sent yet
+   *[other] { $count } entries not sent yet
+}
+roster-log-in = Log taken in { $day }
+roster-log-none = No log taken in yet
+roster-waits-red = Training stopped: a sign
+roster-waits-holds = { $count ->
+    [one] A hold waits
+   *[other] { $count } holds wait
+}
+roster-waits-clearance = A clearance waits
+roster-archive = Archive
+roster-archive-what = Archived, she leaves Roster and Desk. Her records stay whole, and you can bring her back.
+roster-bring-back = Bring back
+roster-archived = { $name } is archived. Her records stay whole; she stands under “Archived” below.
+roster-brought-back = { $name } is back.
+roster-archived-list = Archived ({ $count })
+
+group-title = Groups
+group-what = Groups are your own arrangement. Nothing of them goes into a client’s records or files.
+group-none = No groups yet.
+group-new = New group
+group-name = Name of the group
+group-members = { $count ->
+    [0] Nobody in it yet
+    [one] One in it
+   *[other] { $count } in it, in this order
+}
+group-empty = Choose from below.
+group-find = Find a client
+group-more = { $count } more: type a name to find them.
+group-up = { $name }: one place up
+group-down = { $name }: one place down
+group-drop = { $name }: out of the group
+group-cancel = Leave it as it was
+group-count = { $count ->
+    [one] one client
+   *[other] { $count } clients
+}
+group-edit = Change
+group-edit-of = Change { $name }
+group-remove = Remove
+group-remove-of = Remove { $name }
+group-removed = “{ $name }” is removed. Nobody in it was touched.
+group-bring-back = Bring it back
+group-kept = “{ $name }” is kept.
 
 ## Planbook
 

@@ -325,6 +325,7 @@ report-missing = { $count ->
     [one] Falta una entrada intermedia
    *[other] Faltan { $count } entradas intermedias
 }. Pide de nuevo el archivo de registro: siempre lo contiene todo.
+report-archived = Está archivada: la encuentras en «Archivadas», en Clientas.
 report-unchanged = No cambió nada con este archivo.
 
 ## Roster
@@ -419,6 +420,98 @@ roster-safety = Página de seguridad
 roster-give = Asignar un programa
 roster-give-none = Aún no hay programas que asignar.
 roster-given = “{ $title }” asignado. Le llega con el próximo archivo de plan.
+
+roster-filters = A quién ves
+roster-filter-group = Grupo
+roster-filter-waits = Pendiente
+roster-filter-all = Todas
+roster-filter-no-group = En ningún grupo
+roster-filter-clear = Ver todas
+roster-filter-stage-pregnant = Embarazo
+roster-filter-stage-postpartum = Después de un parto
+roster-filter-stage-after_loss = Después de una pérdida
+roster-filter-stage-neither = Ninguna de las dos
+roster-filter-stage-unsaid = Sin anotar
+roster-filter-waits-waits = Algo espera tu respuesta
+roster-filter-waits-plan = Falta enviar un plan
+roster-filter-waits-log = Aún sin registro recibido
+roster-found = Ves { $found } de { $count }
+roster-no-programme = Aún sin programa
+roster-week = semana { $week }
+roster-week-of = semana { $week } de { $weeks }
+roster-week-over = todas las semanas hechas
+roster-last-days = Última sesión { $days ->
+    [0] hoy
+    [1] ayer
+   *[other] hace { $days } días
+}
+roster-kit-unsaid = Material sin anotar
+roster-kit-nothing = Sin material
+roster-kit-pairs = { $count ->
+    [one] un par de pesas
+   *[other] { $count } pares de pesas
+}
+roster-kit-singles = { $count ->
+    [one] una pesa suelta
+   *[other] { $count } pesas sueltas
+}
+roster-kit-heaviest = hasta { $load }
+roster-kit-barbell = una barra
+roster-kit-bands = { $count ->
+    [one] una banda
+   *[other] { $count } bandas
+}
+roster-plan-unfinished = Programa a medio escribir
+roster-plan-not_sent = Plan aún sin enviar
+roster-plan-older = Su plan es anterior a lo escrito ({ $day })
+roster-plan-up_to_date = Plan al día, enviado el { $day }
+roster-plan-unsent = { $count ->
+    [one] Una entrada aún sin enviar
+   *[other] { $count } entradas aún sin enviar
+}
+roster-log-in = Registro recibido el { $day }
+roster-log-none = Aún sin registro recibido
+roster-waits-red = Entrenamiento parado: una señal
+roster-waits-holds = { $count ->
+    [one] Una espera sin responder
+   *[other] { $count } esperas sin responder
+}
+roster-waits-clearance = Falta un visto bueno
+roster-archive = Archivar
+roster-archive-what = Al archivarla sale de Clientas y del Panel. Sus registros quedan enteros y puedes recuperarla.
+roster-bring-back = Recuperar
+roster-archived = { $name }: archivada. Sus registros quedan enteros; está abajo, en «Archivadas».
+roster-brought-back = { $name }: de vuelta.
+roster-archived-list = Archivadas ({ $count })
+
+group-title = Grupos
+group-what = Los grupos son tu propio orden. Nada de ellos entra en los registros ni en los archivos de una clienta.
+group-none = Aún no hay grupos.
+group-new = Grupo nuevo
+group-name = Nombre del grupo
+group-members = { $count ->
+    [0] Aún nadie
+    [one] Una clienta
+   *[other] { $count } clientas, en este orden
+}
+group-empty = Elige abajo.
+group-find = Buscar una clienta
+group-more = { $count } más: escribe un nombre para encontrarlas.
+group-up = { $name }: un puesto antes
+group-down = { $name }: un puesto después
+group-drop = { $name }: fuera del grupo
+group-cancel = Dejarlo como estaba
+group-count = { $count ->
+    [one] una clienta
+   *[other] { $count } clientas
+}
+group-edit = Cambiar
+group-edit-of = Cambiar: { $name }
+group-remove = Quitar
+group-remove-of = Quitar: { $name }
+group-removed = «{ $name }» ya no está. A sus clientas no les cambia nada.
+group-bring-back = Recuperarlo
+group-kept = «{ $name }» queda guardado.
 
 ## Planbook
 

@@ -20,6 +20,7 @@ use newel_engine::writing::Edit;
 use std::path::PathBuf;
 use tauri::State;
 use tauri_plugin_dialog::DialogExt as _;
+use uuid::Uuid;
 
 /// The clock is read here, at the rim, and nowhere below.
 fn now() -> DateTime<FixedOffset> {
@@ -288,6 +289,56 @@ pub async fn restriction_add(
     note: String,
 ) -> Result<RosterView, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.restriction_add(now(), person, what, until, &note)).await
+}
+
+/// Makes a group of clients.
+#[tauri::command]
+pub async fn group_make(
+    worker: State<'_, Worker>,
+    name: String,
+    members: Vec<PersonId>,
+) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.group_make(now(), &name, members)).await
+}
+
+/// Gives a group another name.
+#[tauri::command]
+pub async fn group_rename(
+    worker: State<'_, Worker>,
+    group: Uuid,
+    name: String,
+) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.group_rename(now(), group, &name)).await
+}
+
+/// Removes a group, or brings it back.
+#[tauri::command]
+pub async fn group_remove(
+    worker: State<'_, Worker>,
+    group: Uuid,
+    back: bool,
+) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.group_remove(now(), group, back)).await
+}
+
+/// Says who is in a group.
+#[tauri::command]
+pub async fn group_members(
+    worker: State<'_, Worker>,
+    group: Uuid,
+    members: Vec<PersonId>,
+) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.group_members(now(), group, members)).await
+}
+
+/// Lays clients aside, or brings them back.
+#[tauri::command]
+pub async fn clients_archive(
+    worker: State<'_, Worker>,
+    people: Vec<PersonId>,
+    back: bool,
+) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.clients_archive(now(), people, back)).await
 }
 
 /// The safety page of a client, or of whoever is open.

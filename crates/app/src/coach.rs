@@ -3,10 +3,14 @@
 mod answers;
 mod class;
 mod desk;
+mod groups;
+mod overview;
 mod plans;
 mod programmes;
 mod roster;
 mod words;
+
+pub(crate) use overview::{Standing, TAKEN_IN};
 
 use crate::error::{AppError, Refusal};
 use crate::newel::Books;
@@ -14,7 +18,7 @@ use crate::profile::{Known, Plan, Profile};
 use crate::views::Role;
 use chrono::NaiveDate;
 use newel_engine::history::History;
-use newel_engine::ids::{PersonId, ProgrammeId};
+use newel_engine::ids::PersonId;
 use newel_engine::programme::Programme;
 
 /// Programmes that are built in.
@@ -48,18 +52,9 @@ impl Profile {
         if self.role() == Role::Coach { Ok(()) } else { Err(Refusal::CoachOnly.into()) }
     }
 
-    /// The coach's clients: everybody in the log but herself.
-    fn clients(&self) -> Result<Vec<PersonId>, AppError> {
-        let own = self.person();
-        Ok(self.store.all_people()?.into_iter().map(|p| p.person).filter(|p| *p != own).collect())
-    }
-
     /// The programme that the coach gave a client and that her log does not hold yet.
     fn given(&self, person: PersonId) -> Result<Option<Programme>, AppError> {
-        let Some(id) = self.store.setting(&format!("programme.{person}"))? else { return Ok(None) };
-        let Ok(id) = id.parse().map(ProgrammeId) else { return Ok(None) };
-        // One that cannot be trained any more, as it is being written on, is none that was given.
-        Ok(self.programme(id).ok().filter(|p| p.check(&self.books.catalogue).is_ok()))
+        Ok(overview::Overview::of(self)?.given(person).map(|w| w.programme.clone()))
     }
 
     /// What is known of a client, with the programme that was given where her log holds none.

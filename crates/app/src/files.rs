@@ -1,5 +1,6 @@
 //! Send: log files out, plan files and log files in.
 
+use crate::coach::TAKEN_IN;
 use crate::error::{AppError, Refusal};
 use crate::profile::{Profile, versions};
 use crate::views::{ChosenFile, ErrorView, FileReport, GapView, Role, SendView, TakeInView, WrittenView};
@@ -84,6 +85,7 @@ impl Profile {
             known: 0,
             gaps: Vec::new(),
             refused: Vec::new(),
+            archived: false,
         };
         if let Err(error) = self.take_in_bytes(bytes, now, &mut report) {
             report.refused.push(error.view());
@@ -125,8 +127,9 @@ impl Profile {
         let done = self.store.apply_take_in(&plan, Action::TakeInLog, now, Vec::new())?;
         self.forget_person(log.person);
         tell(report, &done);
+        report.archived = self.store.archived()?.contains(&log.person);
         if done.new > 0 {
-            self.store.set_setting(&format!("taken-in.{}", log.person), &now.to_rfc3339())?;
+            self.store.set_setting(&format!("{TAKEN_IN}{}", log.person), &now.to_rfc3339())?;
         }
         Ok(())
     }

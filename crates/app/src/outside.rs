@@ -232,6 +232,7 @@ impl Profile {
                 known: 0,
                 gaps: Vec::new(),
                 refused: vec![AppError::from(error).view()],
+                archived: false,
             },
         }
     }

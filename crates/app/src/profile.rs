@@ -26,6 +26,8 @@ pub struct Profile {
     role: Role,
     pub(crate) books: Arc<Books>,
     cache: BTreeMap<PersonId, Known>,
+    /// How each client stands, as it was last worked out.
+    pub(crate) standings: BTreeMap<PersonId, crate::coach::Standing>,
 }
 
 /// What is known about one person, read from her lines.
@@ -207,7 +209,7 @@ impl Profile {
             .map(PersonId)
             .ok_or(Refusal::NoSuchProfile)?;
         let role = card_of(&store, &key)?.role;
-        Ok(Self { store, key, person, role, books, cache: BTreeMap::new() })
+        Ok(Self { store, key, person, role, books, cache: BTreeMap::new(), standings: BTreeMap::new() })
     }
 
     /// Its folder's name.
@@ -254,6 +256,7 @@ impl Profile {
 
     pub(crate) fn forget(&mut self) {
         self.cache.clear();
+        self.standings.clear();
     }
 
     /// What is known about a person.
@@ -265,6 +268,11 @@ impl Profile {
             let known = Known::of(&self.books, self.store.records(person)?);
             self.cache.insert(person, known);
         }
+        self.known_before(person)
+    }
+
+    /// As [`Profile::known`], of somebody that was read already.
+    pub(crate) fn known_before(&self, person: PersonId) -> Result<&Known, AppError> {
         self.cache.get(&person).ok_or(AppError::Internal)
     }
 
@@ -288,6 +296,7 @@ impl Profile {
         payloads: Vec<Payload>,
     ) -> Result<Change, AppError> {
         let change = self.store.write(action, now, person, payloads)?;
+        self.standings.remove(&person);
         if let Some(known) = self.cache.get_mut(&person) {
             known.extend(&change.records);
             known.read(&self.books);
@@ -333,6 +342,7 @@ impl Profile {
 
     pub(crate) fn forget_person(&mut self, person: PersonId) {
         self.cache.remove(&person);
+        self.standings.remove(&person);
     }
 
     /// The latest correction of a record by whoever wrote it, or the record itself: what a further

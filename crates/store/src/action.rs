@@ -74,6 +74,20 @@ pub enum Action {
     TakeInLog,
     /// Loaded the demonstration.
     LoadDemo,
+    /// Made a group of clients.
+    MakeGroup,
+    /// Gave a group another name.
+    RenameGroup,
+    /// Removed a group; nobody in it is touched.
+    RemoveGroup,
+    /// Brought a removed group back.
+    BringBackGroup,
+    /// Said who is in a group, and in which order.
+    SetMembers,
+    /// Laid clients aside.
+    Archive,
+    /// Brought clients back.
+    BringBack,
 }
 
 /// A part of the data that screens show; a screen refreshes when a part that it shows was touched.
@@ -98,6 +112,8 @@ pub enum Area {
     Plans,
     /// Questions, answers, notes, consent.
     Words,
+    /// How the coach arranges her clients: groups, and who is laid aside. No record speaks of it.
+    Arrangement,
 }
 
 /// What a write did.
@@ -115,6 +131,11 @@ impl Change {
     pub(crate) fn new(action: Action, records: Vec<Record>) -> Self {
         let touched = records.iter().flat_map(|r| areas_of(&r.payload)).collect();
         Self { action, records, touched }
+    }
+
+    /// A change of the coach's arrangement, which no record speaks of.
+    pub(crate) fn arranged(action: Action) -> Self {
+        Self { action, records: Vec::new(), touched: BTreeSet::from([Area::Arrangement]) }
     }
 }
 
@@ -157,7 +178,7 @@ pub fn areas_of(payload: &Payload) -> BTreeSet<Area> {
     areas.iter().copied().collect()
 }
 
-/// Every part.
+/// Every part that a record can touch.
 const ALL: [Area; 9] = [
     Area::People,
     Area::Sessions,

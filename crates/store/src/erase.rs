@@ -25,6 +25,9 @@ impl Store {
                 tx.query_row("SELECT count(*) FROM records WHERE person = ?1", [&who], |row| row.get(0))?;
             // Records and projections hang on their stream and go with it.
             tx.execute("DELETE FROM streams WHERE person = ?1", [&who])?;
+            for table in ["group_members", "archived", "last_sent"] {
+                tx.execute(&format!("DELETE FROM {table} WHERE person = ?1"), [&who])?;
+            }
             let renamed = if wrote { Some(rename(tx, &mut ids)?) } else { None };
             Ok((gone, renamed))
         })?;

@@ -25,6 +25,7 @@
 //! ```
 
 mod action;
+mod arrange;
 mod backup;
 mod check;
 mod drafts;
@@ -44,6 +45,7 @@ mod take_in;
 mod write;
 
 pub use action::{Action, Area, Change, areas_of};
+pub use arrange::{Arrangement, Group, SentHead};
 pub use check::{Finding, Findings};
 pub use drafts::DraftRow;
 pub use error::StoreError;

@@ -210,6 +210,34 @@ impl Store {
         })
     }
 
+    /// Everybody that the log speaks of, by id.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn people(&self) -> Result<Vec<PersonId>, StoreError> {
+        self.read(|conn| {
+            list(conn, "SELECT DISTINCT person FROM streams ORDER BY person", [], |row| {
+                uuid(row, 0).map(PersonId)
+            })
+        })
+    }
+
+    /// How many streams about a person lack records in between.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn streams_with_gaps(&self, person: PersonId) -> Result<u32, StoreError> {
+        self.read(|conn| {
+            Ok(conn
+                .prepare_cached(
+                    "SELECT count(*) FROM streams t WHERE t.person = ?1 AND
+                       (SELECT max(r.seq) + 1 FROM records r WHERE r.device = t.device AND r.person = t.person) >
+                       (SELECT count(*) FROM records r WHERE r.device = t.device AND r.person = t.person)",
+                )?
+                .query_row([person.to_string()], |row| row.get(0))?)
+        })
+    }
+
     /// Everybody that the log speaks of, by name.
     ///
     /// # Errors

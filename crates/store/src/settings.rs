@@ -2,6 +2,7 @@
 
 use crate::{Store, StoreError};
 use rusqlite::OptionalExtension as _;
+use std::collections::BTreeMap;
 
 impl Store {
     /// A setting, if it was ever set.
@@ -14,6 +15,20 @@ impl Store {
                 .prepare_cached("SELECT value FROM settings WHERE key = ?1")?
                 .query_row([key], |row| row.get(0))
                 .optional()?)
+        })
+    }
+
+    /// Every setting whose key begins so, by the rest of its key.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn settings_of(&self, beginning: &str) -> Result<BTreeMap<String, String>, StoreError> {
+        self.read(|conn| {
+            let mut rows = conn.prepare_cached(
+                "SELECT substr(key, length(?1) + 1), value FROM settings WHERE substr(key, 1, length(?1)) = ?1",
+            )?;
+            let found = rows.query_map([beginning], |row| Ok((row.get(0)?, row.get(1)?)))?;
+            Ok(found.collect::<Result<_, _>>()?)
         })
     }
 

@@ -2,6 +2,7 @@
 import type { AnswerView } from "./AnswerView";
 import type { FindingView } from "./FindingView";
 import type { HoldView } from "./HoldView";
+import type { LadderChoice } from "./LadderChoice";
 import type { LadderView } from "./LadderView";
 import type { RosterEntry } from "./RosterEntry";
 import type { SessionLogView } from "./SessionLogView";
@@ -15,6 +16,10 @@ export type ClientView = {
  * Roster line.
  */
 client: RosterEntry, 
+/**
+ * What can be set for her, by ladder of her programme.
+ */
+choices: Array<LadderChoice>, 
 /**
  * What there is to see.
  */

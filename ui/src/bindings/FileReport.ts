@@ -33,4 +33,8 @@ gaps: Array<GapView>,
 /**
  * Why the file or some of its records were refused.
  */
-refused: Array<ErrorView>, };
+refused: Array<ErrorView>, 
+/**
+ * True if it is about a client that the coach has laid aside.
+ */
+archived: boolean, };

@@ -119,6 +119,19 @@ export const rosterView = (): Promise<RosterView> => invoke('roster_view');
 export const clientAdd = (form: ClientForm): Promise<RosterView> => invoke('client_add', { form });
 export const clientSave = (person: string, form: ClientForm): Promise<RosterView> =>
   invoke('client_save', { person, form });
+export const groupMake = (name: string, members: string[]): Promise<RosterView> =>
+  invoke('group_make', { name, members });
+export const groupRename = (group: string, name: string): Promise<RosterView> =>
+  invoke('group_rename', { group, name });
+/** Removes a group, or brings a removed one back. */
+export const groupRemove = (group: string, back: boolean): Promise<RosterView> =>
+  invoke('group_remove', { group, back });
+/** Who is in a group, in order. */
+export const groupMembers = (group: string, members: string[]): Promise<RosterView> =>
+  invoke('group_members', { group, members });
+/** Lays clients aside, or brings them back. */
+export const clientsArchive = (people: string[], back: boolean): Promise<RosterView> =>
+  invoke('clients_archive', { people, back });
 export const restrictionAdd = (
   person: string,
   what: RestrictionKind,

@@ -11,6 +11,7 @@ const report = (over: Partial<FileReport>): FileReport => ({
   known: 0,
   gaps: [],
   refused: [],
+  archived: false,
   ...over,
 });
 

@@ -1,6 +1,8 @@
 //! One client's story, and what the coach answers to it: notes, holds, starts.
 
 use super::checked_text;
+use super::overview::{Overview, last_sent};
+use super::roster::choices;
 use crate::error::{AppError, Refusal};
 use crate::path::{ladders, sessions};
 use crate::profile::{Known, Profile};
@@ -25,13 +27,15 @@ impl Profile {
         let day = now.date_naive();
         let books = self.books();
         let known = self.client(person)?;
-        let findings = self.findings(person, &known, day)?;
-        let sent_until = self.last_sent(&known);
+        let overview = Overview::of(self)?;
+        let findings = self.standing(&overview, person, day)?.findings.clone();
+        let sent_until = last_sent(&known);
         let bench = known.bench(day, None);
         let next_plan = known.plan.as_ref().and_then(|p| next_session(known.history(), &p.programme));
         let holds = bench.as_ref().map(|b| holds(b)).unwrap_or_default();
         Ok(ClientView {
-            client: self.roster_entry(person, day)?,
+            client: self.roster_entry(&overview, person, day)?,
+            choices: choices(&books.catalogue, known.plan.as_ref().map(|p| &p.programme)),
             findings,
             ladders: ladders(&known, &books, day),
             sessions: sessions(&known),
@@ -41,10 +45,6 @@ impl Profile {
             next: bench.as_ref().zip(next_plan).map(|(b, s)| b.propose(s)),
             next_title: next_plan.map_or_else(String::new, |s| s.title.clone()),
         })
-    }
-
-    fn last_sent(&self, known: &Known) -> Option<DateTime<FixedOffset>> {
-        known.records.iter().filter(|r| matches!(r.payload, Payload::PlanSent { .. })).map(|r| r.at).max()
     }
 
     fn answers(

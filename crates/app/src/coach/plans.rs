@@ -1,6 +1,7 @@
 //! Plan files: what goes out to a client.
 
 use super::client_name;
+use super::overview::content_of;
 use crate::error::{AppError, Refusal};
 use crate::files::{put, slug};
 use crate::profile::{Plan, Profile};
@@ -9,7 +10,7 @@ use chrono::{DateTime, FixedOffset};
 use newel_engine::ids::PersonId;
 use newel_engine::record::Payload;
 use newel_exchange::PlanDocument;
-use newel_store::{Action, hash_of};
+use newel_store::{Action, SentHead, hash_of};
 use std::path::{Path, PathBuf};
 
 impl Profile {
@@ -61,8 +62,7 @@ impl Profile {
     ) -> Result<(PlanDocument, Vec<u8>), AppError> {
         let document = self.plan_document(now, person)?;
         let bytes = newel_exchange::write_plan(&document)?;
-        let (plan, sequence) = (hash_of(&String::from_utf8_lossy(&bytes)), document.sequence);
-        self.write(Action::SendPlan, now, person, vec![Payload::PlanSent { plan, sequence }])?;
+        self.write_sent(now, &document, &bytes)?;
         Ok((document, bytes))
     }
 
@@ -78,12 +78,38 @@ impl Profile {
         person: PersonId,
     ) -> Result<WrittenView, AppError> {
         let document = self.plan_document(now, person)?;
-        let (name, sequence) = (document.person_name.clone(), document.sequence);
         let bytes = newel_exchange::write_plan(&document)?;
-        let path = path.unwrap_or_else(|| folder.join(format!("{}-plan-{sequence}.newel.json", slug(&name))));
+        let path = path.unwrap_or_else(|| folder.join(file_name(&document)));
         let written = put(&path, &bytes, document.lines.len())?;
-        let hash = hash_of(&String::from_utf8_lossy(&bytes));
-        self.write(Action::SendPlan, now, person, vec![Payload::PlanSent { plan: hash, sequence }])?;
+        self.write_sent(now, &document, &bytes)?;
         Ok(written)
     }
+
+    /// Writes down that a plan file went out: its hash in the log, its programme beside it for the next revision.
+    pub(super) fn write_sent(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        document: &PlanDocument,
+        bytes: &[u8],
+    ) -> Result<(), AppError> {
+        let (person, sequence) = (document.person, document.sequence);
+        let plan = hash_of(&String::from_utf8_lossy(bytes));
+        self.write(Action::SendPlan, now, person, vec![Payload::PlanSent { plan, sequence }])?;
+        if let Some(programme) = &document.programme {
+            let head = SentHead {
+                sequence,
+                at_ms: now.timestamp_millis(),
+                content: content_of(programme)?,
+                begins: None,
+            };
+            let text = serde_json::to_string(programme).map_err(|_| AppError::Internal)?;
+            self.store.keep_sent(person, &head, &text)?;
+        }
+        Ok(())
+    }
+}
+
+/// The name of a plan file: hers, and its number.
+pub(super) fn file_name(document: &PlanDocument) -> String {
+    format!("{}-plan-{}.newel.json", slug(&document.person_name), document.sequence)
 }

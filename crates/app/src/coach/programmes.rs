@@ -22,7 +22,7 @@ impl From<EditError> for AppError {
 }
 
 /// A draft's programme. Its revision counts what was written, back and forth, so that each state that goes out has its own.
-fn programme_of(row: &DraftRow) -> Result<Programme, AppError> {
+pub(super) fn programme_of(row: &DraftRow) -> Result<Programme, AppError> {
     let mut programme: Programme = serde_json::from_str(&row.text).map_err(|_| AppError::Internal)?;
     programme.revision = u32::try_from(row.edits + 1).unwrap_or(u32::MAX);
     Ok(programme)

@@ -1,12 +1,19 @@
 //! The Roster: the clients, and what the coach records about each of them.
 
+use super::overview::Overview;
 use super::{checked_text, client_name};
 use crate::error::{AppError, Refusal};
 use crate::newel::checked_name;
 use crate::profile::Profile;
-use crate::views::{ClientForm, ClientView, ConditionChoice, LadderChoice, RosterEntry, RosterView};
+use crate::views::{
+    ClientForm, ClientView, ConditionChoice, KitShort, LadderChoice, ProgrammeWeek, RosterEntry, RosterView,
+};
 use chrono::{DateTime, FixedOffset, NaiveDate};
-use newel_engine::ids::{PersonId, ProgrammeId, RecordId};
+use newel_engine::catalogue::{Catalogue, Ladder};
+use newel_engine::ids::{LadderId, PersonId, ProgrammeId, RecordId};
+use newel_engine::kit::Kit;
+use newel_engine::programme::{PlanSession, Programme};
+use newel_engine::proposal::{Progress, progress};
 use newel_engine::record::{Payload, Profile as Who, RestrictionKind, Voice};
 use newel_store::Action;
 use uuid::Uuid;
@@ -19,14 +26,21 @@ impl Profile {
     pub fn roster_view(&mut self, now: DateTime<FixedOffset>) -> Result<RosterView, AppError> {
         self.coach_only()?;
         let day = now.date_naive();
-        let mut clients = Vec::new();
-        for person in self.clients()? {
-            clients.push(self.roster_entry(person, day)?);
+        let overview = Overview::of(self)?;
+        let (mut clients, mut archived) = (Vec::new(), Vec::new());
+        for person in self.everybody()? {
+            let entry = self.roster_entry(&overview, person, day)?;
+            if overview.archived.contains(&person) { archived.push(entry) } else { clients.push(entry) }
         }
-        clients.sort_by_key(|a| a.name.to_lowercase());
+        for list in [&mut clients, &mut archived] {
+            list.sort_by_cached_key(|a| a.name.to_lowercase());
+        }
         let rules = &self.books.rules;
         Ok(RosterView {
+            today: day,
             clients,
+            archived,
+            groups: self.groups()?,
             conditions: rules
                 .conditions()
                 .iter()
@@ -40,34 +54,22 @@ impl Profile {
                 .map(|k| k.id.clone())
                 .collect(),
             programmes: self.programmes()?,
+            ladders: self.books.catalogue.ladders.iter().map(choice).collect(),
         })
     }
 
-    pub(super) fn roster_entry(&mut self, person: PersonId, day: NaiveDate) -> Result<RosterEntry, AppError> {
-        let books = self.books();
-        let known = self.client(person)?;
-        let history = &known.history();
-        let ground = newel_engine::ground::Ground::of(history, &books.catalogue, &books.rules, day, None);
+    pub(super) fn roster_entry(
+        &mut self,
+        overview: &Overview,
+        person: PersonId,
+        day: NaiveDate,
+    ) -> Result<RosterEntry, AppError> {
+        let waits = self.standing(overview, person, day)?.waits;
+        let known = self.known_before(person)?;
+        let history = known.history();
         let intake = history.intake();
-        let ladders = known
-            .plan
-            .iter()
-            .flat_map(|p| p.programme.sessions.iter().flat_map(|s| s.slots().map(|(_, slot)| slot)))
-            .fold(Vec::new(), |mut list: Vec<LadderChoice>, slot| {
-                if !list.iter().any(|l| l.ladder == slot.ladder)
-                    && let Some(ladder) = books.catalogue.ladder(&slot.ladder)
-                {
-                    list.push(LadderChoice {
-                        ladder: slot.ladder.clone(),
-                        levels: ladder
-                            .levels
-                            .iter()
-                            .map(|l| l.variants.iter().map(|v| v.id.clone()).collect())
-                            .collect(),
-                    });
-                }
-                list
-            });
+        let trains = overview.trains(person, known);
+        let last_session = history.runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day);
         Ok(RosterEntry {
             person,
             name: client_name(history),
@@ -78,17 +80,25 @@ impl Profile {
             trained: intake.trained,
             never: intake.never,
             restrictions: crate::safety::restrictions(history, day),
-            clearance_waits: !ground.waits.is_empty(),
+            clearance_waits: waits.clearance,
             cleared: history
                 .clearances
                 .iter()
                 .rfind(|c| c.what.holds_on(day))
                 .map(|c| (c.what.who.clone(), c.what.on)),
             own_intake: history.standing_intakes().iter().find(|i| i.by == Voice::Client).map(|i| i.record),
-            programme: known.plan.as_ref().map(|p| p.programme.title.clone()),
-            last_session: history.runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day),
+            programme: trains.map(|p| p.title.clone()),
+            week: trains.map(|p| {
+                let Progress { week, over } = progress(history, p);
+                ProgrammeWeek { week, weeks: p.weeks, over }
+            }),
+            last_session,
+            last_days: last_session.and_then(|last| u32::try_from((day - last).num_days()).ok()),
             records: u32::try_from(known.records.len()).unwrap_or(u32::MAX),
-            ladders,
+            ladders: trains.map(ladders_of).unwrap_or_default(),
+            kit: history.kits.last().map(|k| in_short(&k.what)),
+            files: self.files_of(overview, person, known)?,
+            waits,
         })
     }
 
@@ -216,5 +226,41 @@ impl Profile {
         }
         self.write(Action::Withdraw, now, person, vec![Payload::Withdrawal { target: record }])?;
         self.client_view(now, person)
+    }
+}
+
+/// The ladders of a programme, each once, in its order.
+fn ladders_of(programme: &Programme) -> Vec<LadderId> {
+    let mut ladders: Vec<LadderId> = Vec::new();
+    for (_, slot) in programme.sessions.iter().flat_map(PlanSession::slots) {
+        if !ladders.contains(&slot.ladder) {
+            ladders.push(slot.ladder.clone());
+        }
+    }
+    ladders
+}
+
+/// What can be set on the ladders of a programme.
+pub(super) fn choices(catalogue: &Catalogue, programme: Option<&Programme>) -> Vec<LadderChoice> {
+    let ladders = programme.map(ladders_of).unwrap_or_default();
+    ladders.iter().filter_map(|id| catalogue.ladder(id)).map(choice).collect()
+}
+
+fn choice(ladder: &Ladder) -> LadderChoice {
+    let levels = ladder.levels.iter().map(|l| l.variants.iter().map(|v| v.id.clone()).collect());
+    LadderChoice { ladder: ladder.id.clone(), levels: levels.collect() }
+}
+
+fn in_short(kit: &Kit) -> KitShort {
+    let count = |n: usize| u16::try_from(n).unwrap_or(u16::MAX);
+    let pairs = kit.dumbbells.iter().filter(|d| d.pair).count();
+    let heaviest = kit.dumbbells.iter().map(|d| d.weight).max_by(|a, b| a.kg().0.total_cmp(&b.kg().0));
+    KitShort {
+        singles: count(kit.dumbbells.len() - pairs),
+        pairs: count(pairs),
+        heaviest,
+        barbell: kit.barbell.is_some(),
+        bands: count(kit.bands.len()),
+        things: kit.things.clone(),
     }
 }

@@ -1,5 +1,6 @@
 //! The coach's screens: Roster, Desk, Planbook.
 
+use super::arrange::{FilesView, GroupView, KitShort, ProgrammeWeek, WaitsView};
 use super::path::{LadderView, SessionLogView};
 use super::safety::{ConditionChoice, IntakeForm};
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -73,6 +74,8 @@ pub struct DeskEntry {
 pub struct ClientView {
     /// Roster line.
     pub client: RosterEntry,
+    /// What can be set for her, by ladder of her programme.
+    pub choices: Vec<LadderChoice>,
     /// What there is to see.
     pub findings: Vec<FindingView>,
     /// Ladders of her programme.
@@ -129,14 +132,22 @@ pub struct AnswerView {
 #[derive(Clone, Debug, Serialize, TS)]
 #[ts(export)]
 pub struct RosterView {
+    /// The local day.
+    pub today: NaiveDate,
     /// Clients by name.
     pub clients: Vec<RosterEntry>,
+    /// Those laid aside, by name.
+    pub archived: Vec<RosterEntry>,
+    /// The coach's groups, in her order.
+    pub groups: Vec<GroupView>,
     /// Conditions that can be recorded, at any stage.
     pub conditions: Vec<ConditionChoice>,
     /// Symptom kinds that can be a baseline.
     pub baseline_kinds: Vec<SymptomId>,
     /// Programmes to give.
     pub programmes: Vec<Programme>,
+    /// Every ladder with its levels.
+    pub ladders: Vec<LadderChoice>,
 }
 
 /// A client on the Roster.
@@ -169,12 +180,22 @@ pub struct RosterEntry {
     pub own_intake: Option<RecordId>,
     /// Programme's title.
     pub programme: Option<String>,
+    /// How far it has come.
+    pub week: Option<ProgrammeWeek>,
     /// Last session.
     pub last_session: Option<NaiveDate>,
+    /// Whole days since.
+    pub last_days: Option<u32>,
     /// Records of her log that are here.
     pub records: u32,
-    /// Variants that can be set for her, by ladder of her programme.
-    pub ladders: Vec<LadderChoice>,
+    /// Ladders of her programme.
+    pub ladders: Vec<LadderId>,
+    /// What she owns, in short; `None` while she has not said.
+    pub kit: Option<KitShort>,
+    /// How the files between the two stand.
+    pub files: FilesView,
+    /// What waits for the coach.
+    pub waits: WaitsView,
 }
 
 /// A ladder with its levels, for a choice.

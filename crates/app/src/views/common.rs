@@ -152,6 +152,8 @@ pub struct FileReport {
     pub gaps: Vec<GapView>,
     /// Why the file or some of its records were refused.
     pub refused: Vec<ErrorView>,
+    /// True if it is about a client that the coach has laid aside.
+    pub archived: bool,
 }
 
 /// Records missing in a stream.

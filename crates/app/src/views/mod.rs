@@ -1,5 +1,6 @@
 //! What the screens see. Plain data: no screen works out anything about training from it.
 
+pub mod arrange;
 pub mod class;
 pub mod coach;
 pub mod common;
@@ -9,6 +10,7 @@ pub mod safety;
 pub mod train;
 pub mod words;
 
+pub use arrange::*;
 pub use class::*;
 pub use coach::*;
 pub use common::*;

@@ -2,6 +2,7 @@
 
 #![allow(clippy::unwrap_used, reason = "helpers of tests, where a panic is the report")]
 
+mod arrange;
 mod backup;
 mod check;
 mod crash;

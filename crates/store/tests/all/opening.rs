@@ -195,7 +195,11 @@ fn a_database_of_the_first_schema_is_looked_at_as_it_is_and_brought_up_to_date_w
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("old.db");
     drop(Store::open(&path).unwrap());
-    sql(&path, "DROP TABLE pictures; DROP TABLE draft_steps; DROP TABLE drafts; PRAGMA user_version = 1");
+    sql(
+        &path,
+        "DROP TABLE pictures; DROP TABLE draft_steps; DROP TABLE drafts; DROP TABLE group_members;
+         DROP TABLE client_groups; DROP TABLE archived; DROP TABLE last_sent; PRAGMA user_version = 1",
+    );
     assert_eq!(Store::open_read_only(&path).unwrap().setting("name").unwrap(), None, "it is read");
     let mut store = Store::open(&path).unwrap();
     store.keep_picture("a", b"bytes").unwrap();

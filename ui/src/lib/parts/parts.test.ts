@@ -57,6 +57,7 @@ describe('the report on files', () => {
     known: 0,
     gaps: [],
     refused: [],
+    archived: false,
     ...over,
   });
 

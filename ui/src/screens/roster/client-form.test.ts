@@ -18,7 +18,12 @@ const entry = (over: Partial<RosterEntry>): RosterEntry => ({
   own_intake: null,
   programme: null,
   last_session: null,
+  last_days: null,
   records: 0,
+  week: null,
+  kit: null,
+  files: { plan: 'none', sent: null, arrived: false, unsent: 0, taken_in: null, brings: null, begins: null },
+  waits: { red: false, holds: 0, clearance: false, screen: null },
   ladders: [],
   ...over,
 });

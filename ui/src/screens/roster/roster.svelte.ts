@@ -1,24 +1,57 @@
 // The Roster: clients, what screening found, what is ruled out, who cleared her, which programme she has.
 import * as bridge from '$lib/bridge';
 import { Doing } from '$lib/doing.svelte';
-import type { ClientForm, RestrictionKind, RosterEntry, RosterView } from '$lib/types';
+import type { ClientForm, GroupView, RestrictionKind, RosterEntry, RosterView } from '$lib/types';
 import { say } from '$lib/words';
+import { ALL, filtered, groupNames, isAll, namesOf, titlesOf, type Filter } from './filters';
+import type { GroupDraft } from './group.svelte';
 
-/** What a dialog is open for; `person` null adds a client. */
+/** What a dialog is open for; `client` null adds one. */
 export type Asking =
   | { what: 'client'; client: RosterEntry | null }
-  | { what: 'restriction' | 'safety' | 'programme'; client: RosterEntry };
+  | { what: 'restriction' | 'safety' | 'programme'; client: RosterEntry }
+  | { what: 'groups'; client: null };
+
+/** So many lines are drawn at once; the rest follows piece by piece, so that the first stand and keys are answered. */
+export const PIECE = 30;
 
 export class RosterState {
   view = $state.raw<RosterView | null>(null);
-  find = $state('');
+  filter = $state<Filter>({ ...ALL });
   asking = $state.raw<Asking | null>(null);
+  /** The group that was removed last. */
+  removed = $state.raw<GroupView | null>(null);
+  /** How many lines may be drawn now. */
+  drawn = $state(PIECE);
   doing = new Doing();
 
-  get clients(): RosterEntry[] {
-    const wanted = this.find.trim().toLocaleLowerCase();
-    const all = this.view?.clients ?? [];
-    return wanted ? all.filter((c) => c.name.toLocaleLowerCase().includes(wanted)) : all;
+  #names = $derived(namesOf([...(this.view?.clients ?? []), ...(this.view?.archived ?? [])]));
+
+  clients = $derived(filtered(this.view?.clients ?? [], this.view?.groups ?? [], this.filter, this.#names));
+
+  /** Those laid aside that are called so. */
+  archived = $derived(
+    filtered(this.view?.archived ?? [], [], { ...ALL, name: this.filter.name }, this.#names),
+  );
+
+  titles = $derived(titlesOf(this.view?.clients ?? []));
+
+  groupsOf = $derived(groupNames(this.view?.groups ?? []));
+
+  get narrowed(): boolean {
+    return !isAll(this.filter);
+  }
+
+  set(change: Partial<Filter>): void {
+    this.filter = { ...this.filter, ...change };
+    this.drawn = PIECE;
+  }
+
+  /** Lets a further piece be drawn; false once all are. */
+  more(): boolean {
+    if (this.drawn >= this.clients.length) return false;
+    this.drawn += PIECE;
+    return true;
   }
 
   async read(): Promise<void> {
@@ -31,6 +64,39 @@ export class RosterState {
     if (!view) return;
     this.view = view;
     this.asking = null;
+  }
+
+  /** Makes a group, or changes its name and members. The dialog stays open. */
+  async keepGroup(draft: GroupDraft): Promise<boolean> {
+    const name = draft.name.trim();
+    const view = await this.doing.run(
+      'group',
+      async () => {
+        if (draft.id === null) return bridge.groupMake(name, draft.members);
+        await bridge.groupRename(draft.id, name);
+        return bridge.groupMembers(draft.id, draft.members);
+      },
+      () => say('group-kept', { name }),
+    );
+    this.view = view ?? this.view;
+    if (view) this.removed = null;
+    return view !== undefined;
+  }
+
+  async removeGroup(group: GroupView, back: boolean): Promise<void> {
+    const view = await this.doing.run('group-remove', () => bridge.groupRemove(group.id, back));
+    if (!view) return;
+    this.view = view;
+    this.removed = back ? null : group;
+    if (this.filter.group === group.id) this.set({ group: '' });
+  }
+
+  archive(client: RosterEntry, back: boolean): Promise<void> {
+    return this.change(
+      'archive',
+      () => bridge.clientsArchive([client.person], back),
+      say(back ? 'roster-brought-back' : 'roster-archived', { name: client.name }),
+    );
   }
 
   saveClient(client: RosterEntry | null, form: ClientForm): Promise<void> {

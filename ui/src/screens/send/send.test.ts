@@ -21,7 +21,11 @@ function open(role: Role): void {
 beforeEach(() => {
   vi.spyOn(bridge, 'sendView').mockResolvedValue(SEND);
   vi.spyOn(bridge, 'rosterView').mockResolvedValue({
+    today: '2026-11-24',
     clients: [],
+    archived: [],
+    groups: [],
+    ladders: [],
     conditions: [],
     baseline_kinds: [],
     programmes: [],
@@ -63,7 +67,16 @@ describe('sending', () => {
 
   it('hands on all files at once and shows the report file by file', async () => {
     open('coach');
-    const report = { file: 'a.json', person: 'A', kind: 'log', new: 2, known: 0, gaps: [], refused: [] };
+    const report = {
+      file: 'a.json',
+      person: 'A',
+      kind: 'log',
+      new: 2,
+      known: 0,
+      gaps: [],
+      refused: [],
+      archived: false,
+    };
     const take = vi.spyOn(bridge, 'takeIn').mockResolvedValue({ files: [report, { ...report, file: 'b' }] });
     const send = new SendState();
     await send.read();
