@@ -3,13 +3,15 @@
 //! No rule lives here.
 
 use chrono::{DateTime, FixedOffset, Local, NaiveDate};
+use newel_app::print::{PrintForm, PrintedView};
 use newel_app::views::{
-    AppView, CheckInForm, ChosenFile, ClearanceForm, ClientForm, ClientView, CorrectionForm, DeskView,
-    ErrorView, FinishForm, ImpactForm, IntakeForm, KitView, LadderWordsView, MarkedView, OverrideForm,
-    PathView, PictureView, PlanbookView, Role, RosterView, SafetyView, SendView, SetForm, TakeInView,
-    TrainView, WordsForm, WrittenView,
+    AppView, CheckInForm, ChosenFile, ClassForm, ClassView, ClearanceForm, ClientForm, ClientView,
+    CorrectionForm, DeskView, ErrorView, FinishForm, ImpactForm, IntakeForm, KitView, LadderWordsView,
+    MarkedView, OverrideForm, PathView, PictureView, PlanbookView, Role, RosterView, SafetyView, SendView,
+    SetForm, TakeInView, TrainView, WordsForm, WrittenView,
 };
 use newel_app::{AppError, Newel, Worker};
+use newel_engine::class::Laid;
 use newel_engine::ids::{PersonId, ProgrammeId, RecordId, RunId, SlotId, VariantId};
 use newel_engine::kit::{Kit, Load};
 use newel_engine::record::{HoldAnswer, NextDay, RestrictionKind, Symptom};
@@ -569,4 +571,46 @@ pub async fn programme_away(
     away: bool,
 ) -> Result<PlanbookView, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.programme_away(programme, away)).await
+}
+
+/// Who does what in a session that several train together.
+#[tauri::command]
+pub async fn class_view(worker: State<'_, Worker>, form: ClassForm) -> Result<ClassView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.class_view(now(), &form)).await
+}
+
+/// Writes down how many of a thing are in the room.
+#[tauri::command]
+pub async fn room_set(
+    worker: State<'_, Worker>,
+    form: ClassForm,
+    what: Laid,
+    count: Option<u16>,
+) -> Result<ClassView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.room_set(now(), &form, what, count)).await
+}
+
+/// Sets what a client does in one cell of a class, with a note.
+#[tauri::command]
+pub async fn class_set(
+    worker: State<'_, Worker>,
+    form: ClassForm,
+    person: PersonId,
+    change: OverrideForm,
+) -> Result<ClassView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.class_set(now(), &form, person, change)).await
+}
+
+/// Writes a document as PDF.
+#[tauri::command]
+pub async fn print_write(
+    worker: State<'_, Worker>,
+    form: PrintForm,
+    path: Option<PathBuf>,
+) -> Result<PrintedView, ErrorView> {
+    ask(&worker, move |newel| {
+        let folder = newel.out_folder();
+        newel.profile()?.print_write(&folder, path, now(), &form)
+    })
+    .await
 }

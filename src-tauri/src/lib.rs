@@ -37,6 +37,10 @@ pub fn run() {
         .setup(move |app| set_up(app, &launch))
         .invoke_handler(tauri::generate_handler![
             commands::choose_save_path,
+            commands::class_view,
+            commands::room_set,
+            commands::class_set,
+            commands::print_write,
             commands::app_view,
             commands::profile_open,
             commands::profile_close,

@@ -1,6 +1,7 @@
 //! A session that several train together: who does what today, what the room needs, and a change in one cell.
 
 use super::client_name;
+use super::roster::choices;
 use crate::error::{AppError, Refusal};
 use crate::profile::Profile;
 use crate::views::{ClassForm, ClassRowView, ClassView, InRoom, LateSlot, OverrideForm, RoomThing};
@@ -8,7 +9,7 @@ use chrono::{DateTime, FixedOffset};
 use newel_engine::class::{self, Laid};
 use newel_engine::flow::planned_minutes;
 use newel_engine::ids::PersonId;
-use newel_engine::programme::PlanSession;
+use newel_engine::programme::{PlanSession, Programme};
 use newel_engine::proposal::{Outcome, SessionProposal};
 use newel_engine::reason::ReasonCode;
 
@@ -66,6 +67,7 @@ impl Profile {
             title: programme.title.clone(),
             minutes: planned_minutes(&books.catalogue, &books.rules, &session),
             room: self.room(&session, &rows, &have),
+            ladders: choices(&books.catalogue, Some(&one(&programme, &session))),
             session,
             rows,
         })
@@ -124,6 +126,11 @@ impl Profile {
         self.override_write(now, person, change)?;
         self.class_view(now, form)
     }
+}
+
+/// A programme of one session alone.
+fn one(programme: &Programme, session: &PlanSession) -> Programme {
+    Programme { sessions: vec![session.clone()], ..programme.clone() }
 }
 
 fn late(proposal: &SessionProposal) -> Vec<LateSlot> {

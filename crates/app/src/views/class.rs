@@ -9,7 +9,7 @@ use newel_engine::stage::StageOn;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::RestrictionView;
+use super::{LadderChoice, RestrictionView};
 
 /// Which session, and whose.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
@@ -35,6 +35,8 @@ pub struct ClassView {
     pub session: PlanSession,
     /// Minutes as written.
     pub minutes: u16,
+    /// The ladders of its slots, to set a cell by.
+    pub ladders: Vec<LadderChoice>,
     /// One row for each client.
     pub rows: Vec<ClassRowView>,
     /// What has to lie ready.
