@@ -178,3 +178,57 @@ print-title-booklet = Booklet
 print-title-class = Class sheet
 print-title-letter = Letter to the clinic
 print-handout-name = { $title } – { $session }
+print-about-handout = One session, with figures, doses, cautions and room to write by hand.
+print-about-booklet = The whole programme: how to use it, every session with pages to write on, every move with its steps.
+print-about-class = Who does what, for the wall: what to lay out, what to mind, when to stop.
+print-about-letter = Facts from the log for a midwife, doctor or physiotherapist, with your question. It goes out only with her leave.
+print-sheet = Paper
+print-sheet-a4 = A4
+print-sheet-letter = US Letter
+print-write = Write the PDF
+print-elsewhere = Choose a place
+print-doing = Laying it out
+print-written = { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+}, in { $path }
+print-letter-to = To whom (one line each)
+print-letter-ask = Your question
+print-letter-agreed = On which day did she agree that it goes out?
+print-letter-agreed-how = Without her leave no letter is made.
+print-with-all = Handout with every option
+print-hers = Her next session
+
+## A class
+
+class-open = Together
+class-back = Back to the Planbook
+class-title = Together: { $title }
+class-who = { $count ->
+    [0] Who comes?
+    [one] Who comes: 1
+   *[other] Who comes: { $count }
+}
+class-groups = Groups
+class-clients = Clients
+class-find = Find a name
+class-none-found = Nobody by that name.
+class-no-clients = There are no clients yet. Add them on the Roster.
+class-choose = Choose a group, or one by one. The table shows what each is proposed today, by her own log.
+class-show = Show for the room
+class-closed = Does not train today
+class-closed-names = Not training today: { $names }
+class-room-how = The most that is needed at one time. Write in what the room has, and what is short is said.
+class-room-none = Nothing beyond the floor and a wall.
+class-have = there
+class-have-of = How many are there: { $thing }
+class-cell = { $name }: { $ladder }
+class-late-first = If she comes late, her first round: { $what }, { $dose }.
+class-change = Change it for her
+class-earlier = The block before
+class-later = The next block
+class-late = Late
+class-late-in = Has caught up
+class-late-of = { $name } comes late
+class-first-round = first round
+class-late-ask = First ask { $name }: how are you today, was there anything since last time, is there anything about today? Then one round like this, and on with the others. If something was there, her own device says what it means.

@@ -178,3 +178,57 @@ print-title-booklet = Cuaderno
 print-title-class = Hoja de clase
 print-title-letter = Carta para la consulta
 print-handout-name = { $title } – { $session }
+print-about-handout = Una sesión, con figuras, dosis, precauciones y sitio para escribir a mano.
+print-about-booklet = El programa entero: cómo se usa, cada sesión con páginas para escribir y cada ejercicio con sus peldaños.
+print-about-class = Quién hace qué, para la pared: qué preparar, qué tener en cuenta, cuándo parar.
+print-about-letter = Hechos del registro para una matrona, médica o fisioterapeuta, con tu pregunta. Solo sale con su permiso.
+print-sheet = Papel
+print-sheet-a4 = A4
+print-sheet-letter = US Letter
+print-write = Escribir el PDF
+print-elsewhere = Elegir un lugar
+print-doing = Componiendo
+print-written = { $pages ->
+    [one] 1 página
+   *[other] { $pages } páginas
+}, en { $path }
+print-letter-to = A quién (una línea cada cosa)
+print-letter-ask = Tu pregunta
+print-letter-agreed = ¿Qué día dio su permiso para que salga?
+print-letter-agreed-how = Sin su permiso no se hace ninguna carta.
+print-with-all = Hoja con todas las opciones
+print-hers = Su próxima sesión
+
+## Una clase
+
+class-open = En grupo
+class-back = Volver al Planbook
+class-title = En grupo: { $title }
+class-who = { $count ->
+    [0] ¿Quién viene?
+    [one] Viene 1 persona
+   *[other] Vienen { $count } personas
+}
+class-groups = Grupos
+class-clients = Clientas
+class-find = Buscar un nombre
+class-none-found = Nadie con ese nombre.
+class-no-clients = Aún no hay clientas. Añádelas en la lista.
+class-choose = Elige un grupo, o una a una. La tabla muestra lo que hoy se propone a cada una según su propio registro.
+class-show = Mostrar en la sala
+class-closed = Hoy no entrena
+class-closed-names = Hoy no entrenan: { $names }
+class-room-how = Lo más que hace falta a la vez. Apunta lo que hay en la sala y se dirá qué falta.
+class-room-none = Nada aparte del suelo y una pared.
+class-have = hay
+class-have-of = Cuántas hay: { $thing }
+class-cell = { $name }: { $ladder }
+class-late-first = Si llega tarde, su primera ronda: { $what }, { $dose }.
+class-change = Cambiarlo para ella
+class-earlier = El bloque anterior
+class-later = El bloque siguiente
+class-late = Llega tarde
+class-late-in = Ya va con todas
+class-late-of = { $name } llega tarde
+class-first-round = primera ronda
+class-late-ask = Primero pregunta a { $name }: ¿cómo estás hoy?, ¿hubo algo desde la última vez?, ¿hay algo hoy? Después una ronda así, y a seguir con el grupo. Si hubo algo, su propio dispositivo dice qué significa.

@@ -155,6 +155,8 @@ pub(crate) fn as_sentence(text: String) -> String {
 mod tests {
     use super::*;
     use newel_engine::catalogue::Catalogue;
+    use newel_engine::kit::Load;
+    use newel_engine::units::{MassUnit, Weight};
     use newel_engine::reason::ReasonCode;
     use newel_engine::rules::RulePack;
 
@@ -204,8 +206,9 @@ mod tests {
 
     #[test]
     fn loads_are_said_as_they_were_entered() {
-        assert_eq!(load_text(&Load::Pair { weight: Weight::lb(12.5) }), "2 × 12.5 lb");
-        assert_eq!(load_text(&Load::One { weight: Weight::in_kg(10.0) }), "10 kg");
+        assert_eq!(Words::english().load(&Load::Pair { weight: Weight::lb(12.5) }), "two of 12.5 lb");
+        assert_eq!(Words::spanish().load(&Load::Pair { weight: Weight::lb(12.5) }), "dos de 12,5 lb");
+        assert_eq!(Words::english().load(&Load::One { weight: Weight::in_kg(10.0) }), "10 kg");
     }
 
     #[test]

@@ -2,6 +2,11 @@
 // A command that cannot do what was asked rejects with an ErrorView (see `errorOf`).
 import { invoke } from '@tauri-apps/api/core';
 import type {
+  PrintedView,
+  PrintForm,
+  Laid,
+  ClassView,
+  ClassForm,
   CheckInForm,
   AppView,
   ChosenFile,
@@ -171,6 +176,15 @@ export const wordsView = (): Promise<LadderWordsView[]> => invoke('words_view');
 export const wordsSave = (form: WordsForm): Promise<LadderWordsView[]> => invoke('words_save', { form });
 /** A picture of the coach's, by the hash of its bytes; on a client's device as well. */
 export const picture = (name: string): Promise<PictureView> => invoke('picture', { name });
+
+export const classView = (form: ClassForm): Promise<ClassView> => invoke('class_view', { form });
+export const roomSet = (form: ClassForm, what: Laid, count: number | null): Promise<ClassView> =>
+  invoke('room_set', { form, what, count });
+export const classSet = (form: ClassForm, person: string, change: OverrideForm): Promise<ClassView> =>
+  invoke('class_set', { form, person, change });
+/** Writes a document as PDF, into the folder for files unless a path is given. */
+export const printWrite = (form: PrintForm, path: string | null): Promise<PrintedView> =>
+  invoke('print_write', { form, path });
 
 // --- errors ---
 

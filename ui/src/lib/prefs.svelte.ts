@@ -10,10 +10,12 @@ export interface Prefs {
   hand: 'right' | 'left';
   /** Effort as reps left, or as a rating from 1 to 10. */
   effort: 'left' | 'rating';
+  /** The sheet that is printed on. */
+  sheet: 'a4' | 'letter';
 }
 
 const KEY = 'newel.prefs';
-const USUAL: Prefs = { sound: false, belly: false, hand: 'right', effort: 'left' };
+const USUAL: Prefs = { sound: false, belly: false, hand: 'right', effort: 'left', sheet: 'a4' };
 
 /** What is kept, with the usual in place of what is not there or is not one of the choices. */
 export function read(text: string | null): Prefs {
@@ -24,6 +26,7 @@ export function read(text: string | null): Prefs {
       belly: kept.belly === true,
       hand: kept.hand === 'left' ? 'left' : 'right',
       effort: kept.effort === 'rating' ? 'rating' : 'left',
+      sheet: kept.sheet === 'letter' ? 'letter' : 'a4',
     };
   } catch {
     return { ...USUAL };
