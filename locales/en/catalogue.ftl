@@ -1,5 +1,7 @@
 # Ladders, variants and their cues. Ids stand in crates/engine/data/catalogue.json.
 # .setup: what is held and where one stands. .breath: when to breathe out. .cue1 to .cue3: what to mind.
+# .slip1, .slip2: a usual slip and what to do instead. .step2 on of a ladder: why that level is harder than the one below.
+# .uncertain: what is doubtful about it, for the coach.
 # Words, order of levels and ready marks are common practice, no source, unless catalogue.json names one.
 
 ## Squat
@@ -65,6 +67,7 @@ ladder-hinge = Hip hinge
     .step2 = Something to hold or pull against: the hips now lift more than the body.
     .step3 = A weight in each hand: more load on the same fold.
     .step4 = A bar can carry more than two weights, and both hands are fixed to it.
+    .uncertain = Only what is held counts as load, not the weight of the trunk, so a small weight more looks like a large step and comes late.
 
 variant-hinge-wall-tap = Hip hinge to the wall
     .setup = A foot’s length from a wall, your back to it
@@ -113,6 +116,7 @@ ladder-offset-hinge = Offset hinge
     .step2 = The hand lets go of the wall and holds a weight: more load, less support.
     .step3 = The back foot leaves the floor: one leg carries it all.
     .step4 = No hand to hold by, so one leg has to balance as well.
+    .uncertain = Only what is held counts as load, not the weight of the trunk, so a small weight more looks like a large step and comes late.
 
 variant-offset-hinge-held = Offset hinge, hand held
     .setup = One foot half a step back on its toes, one hand on the wall
@@ -154,6 +158,7 @@ variant-offset-hinge-single-loaded = Single-leg hinge with a weight
     .cue3 = Put the toes down when you need to
     .slip1 = The weight pulling that shoulder down: draw the shoulder back, or go lighter
     .slip2 = Hips tipping as you come up: put the toes down and start again
+    .uncertain = Harder than its neighbour on this level once the weight is more than a few kilograms.
 
 ## Bridge
 
@@ -249,6 +254,7 @@ ladder-thrust = Hip thrust
     .step2 = A pause where it is hardest makes the hips hold their own weight.
     .step3 = A weight adds to what the hips push.
     .step4 = One leg pushes alone, and the pelvis has to stay level.
+    .uncertain = With the shoulders on a seat this counts as raised on the back, yet at the top the trunk lies flat for a moment. Kneeling is there for whom that does not suit.
 
 variant-thrust-two-legs = Hip thrust
     .setup = Shoulder blades on a sofa edge, or a chair against a wall
@@ -313,6 +319,7 @@ ladder-split-squat = Split squat
     .step2 = The hand lets go and the knee goes all the way down.
     .step3 = Weights add to what the front leg lifts.
     .step4 = With the back foot raised, the front leg carries nearly all.
+    .uncertain = Only what is held counts as load, not her own weight, so a small weight more looks like a large step and comes late.
 
 variant-split-squat-held-short = Short split squat, held
     .setup = One foot a long step ahead, hand on a chair
@@ -362,6 +369,7 @@ variant-split-squat-rear-foot-loaded = Rear foot raised, two weights
     .cue3 = Down only as far as you stay level
     .slip1 = Losing balance with full hands: put the weights down first, then the foot
     .slip2 = Pulling on the groin or pelvis: lower the back foot to the floor today
+    .uncertain = Harder than its neighbour on this level once the weight is more than a few kilograms.
 
 ## Lunge
 
@@ -369,6 +377,7 @@ ladder-lunge = Lunge
     .step2 = No hand to hold by, and a longer step with the knee going further down.
     .step3 = Weights add to what the front leg brings back up.
     .step4 = Each step lands somewhere new, so the balance is found again each time.
+    .uncertain = Only what is held counts as load, not her own weight, so a small weight more looks like a large step and comes late.
 
 variant-lunge-reverse-held = Reverse lunge, held
     .setup = Stand tall, one hand on a wall or a chair back
@@ -418,12 +427,14 @@ variant-lunge-walking-loaded = Walking lunge with two weights
     .cue3 = Put them down before your steps get unsteady
     .slip1 = Going on when the legs shake: end the set with your feet together
     .slip2 = Weights swinging with the steps: pause between two until they hang still
+    .uncertain = Harder than its neighbour on this level once the weight is more than a few kilograms.
 
 ## Side lunge
 
 ladder-side-lunge = Side lunge
     .step2 = A wider step without a hand to hold, so one leg takes more of you.
     .step3 = A weight at the chest adds to what that leg pushes back.
+    .uncertain = Only what is held counts as load, not her own weight, so a small weight more looks like a large step and comes late.
 
 variant-side-lunge-short = Short side lunge, held
     .setup = Facing a counter, both hands on it, feet hip-width apart
@@ -456,6 +467,7 @@ ladder-step-up = Step-up
     .step2 = A higher step and no hand to hold: the top leg lifts more, and balances.
     .step3 = Weights add to what the top leg lifts.
     .step4 = At 30 cm hip and knee begin from a much deeper bend.
+    .uncertain = Only what is held counts as load, not her own weight, so a small weight more looks like a large step and comes late.
 
 variant-step-up-10-held = Low step-up, held
     .setup = Step of about 10 cm, one hand on a wall or rail
@@ -560,6 +572,7 @@ variant-step-down-to-chair = Sit down on one leg
     .cue3 = Let the free foot help when you need it
     .slip1 = Dropping the last bit onto the seat: add a firm cushion
     .slip2 = Standing up too fast: sit for a breath, then rise on both feet
+    .uncertain = How hard it is hangs on the height of the seat; low seats are harder than the 20 cm step.
 
 ## Push-up
 
@@ -568,6 +581,7 @@ ladder-push-up = Push-up
     .step3 = At chair height the body is flatter still, and the trunk has to hold it.
     .step4 = On the floor the arms move more than half of your weight.
     .step5 = On the toes the lever is longer: about seven tenths of your weight.
+    .uncertain = On knees or toes this counts as face down, so a restriction of that position closes it, though the belly hangs free.
 
 variant-push-up-wall = Wall push-up
     .setup = Arm’s length from a wall, hands at chest height
@@ -824,6 +838,7 @@ ladder-vertical-pull = Vertical pull
     .step3 = The legs no longer push: a band gives a set help.
     .step4 = Your full weight, on the way down alone: lowering is easier than lifting.
     .step5 = Your full weight all the way up.
+    .uncertain = From a band in the hands to the bar is the widest gap of all ladders, and hanging draws on the midline: watch it the first time.
 
 variant-vertical-pull-band = Seated band pull-down
     .setup = On a chair, band fixed high, an end in each hand
@@ -935,6 +950,7 @@ ladder-carry = Carry
     .step2 = More load, away from the body’s middle and hanging from the hands.
     .step3 = Load on one side alone: the trunk has to stay upright against it.
     .step4 = The load sits high at the shoulders, and the trunk carries it at every step.
+    .uncertain = Whether one-sided or racked is harder differs from person to person; with girdle pain the racked carry is the one that stays.
 
 variant-carry-goblet = Goblet carry
     .setup = One weight held at your chest, a clear path ahead
@@ -1038,6 +1054,7 @@ ladder-front-plank = Front plank
     .step2 = A lower edge: the body leans further, and the trunk holds more.
     .step3 = Down on the floor, with knees or hands and knees bearing you.
     .step4 = The knees leave the floor: a longer lever, or a smaller base.
+    .uncertain = On knees or toes this counts as face down, so a restriction of that position closes it, though the belly hangs free.
 
 variant-front-plank-wall = Plank at the wall
     .setup = Hands on a wall at chest height, feet a step away
@@ -1119,6 +1136,7 @@ variant-front-plank-knees-off = Hands and knees, knees lifted
     .cue3 = No ridge down the middle of the belly
     .slip1 = Hips shooting up: knees only a hand’s width off the floor
     .slip2 = Back rounding or hanging: long from head to tailbone, or knees down
+    .uncertain = A smaller base and not a longer lever; level with the plank is a guess.
 
 ## Side plank
 
@@ -1206,6 +1224,7 @@ variant-dead-bug-leg-reach-seated = Seated leg reach
     .cue3 = A ridge down the middle: shorten the reach
     .slip1 = Pulling on the seat with the hands: hold it lightly
     .slip2 = Leaning further back with each one: start tall again
+    .uncertain = Put level with the one lying down; the hip bends more here, the belly perhaps less.
 variant-dead-bug-opposite = Opposite arm and leg
     .setup = On your back, knees over hips, arms up, change each time
     .breath = Breathe out reaching away
@@ -1222,12 +1241,14 @@ variant-dead-bug-opposite-seated = Seated opposite arm and leg
     .cue3 = A ridge down the middle: shorten the reach
     .slip1 = Slumping as the leg reaches: lean back less
     .slip2 = Breath held: breathe out on the way out, in on the way back
+    .uncertain = Put level with the one lying down; the hip bends more here, the belly perhaps less.
 
 ## Bird dog
 
 ladder-bird-dog = Bird dog
     .step2 = The foot leaves the floor: two hands and one knee have to balance.
     .step3 = One hand leaves as well: only two points bear you.
+    .uncertain = Counted as hands and knees: a restriction of lying face down leaves it open.
 
 variant-bird-dog-slide = Leg slide, hands and knees
     .setup = Hands under shoulders, knees under hips, change each time
@@ -1283,6 +1304,7 @@ variant-bird-dog-opposite-counter = Bird dog at the counter
 ladder-curl-up = Curl-up
     .step2 = The shoulder blades lift too, or the whole trunk leans: more weight to hold.
     .step3 = A turn makes one side of the belly do more.
+    .uncertain = Some leave curl-ups out from mid pregnancy on. Here only lying flat is closed then; watching the midline decides.
 
 variant-curl-up-head = Head lift
     .setup = On your back, knees bent, fingertips on your belly
@@ -1324,6 +1346,7 @@ variant-curl-up-lean-seated = Seated lean back
     .cue3 = A ridge down the middle: lean less
     .slip1 = Rounding the low back: lean from the hips, back long
     .slip2 = Feet lifting: lean less far back
+    .uncertain = Put level with the curl-up; it can be easier or harder, as far as she leans.
 variant-curl-up-turn = Curl-up with a turn
     .setup = On your back, knees bent, change sides each time
     .breath = Breathe out lifting
@@ -1388,6 +1411,7 @@ variant-press-out-split = Press-out in a split stance
     .cue3 = Hips and shoulders face forward
     .slip1 = Front knee pulled inward: press it gently over the toes
     .slip2 = Feet on one line, wobbling: a hand’s width between them
+    .uncertain = A split stance without a load on it: not closed with girdle pain, worth asking about.
 
 ## Hip abduction
 
@@ -1412,6 +1436,7 @@ variant-hip-abduction-seated-hands = Seated knees-out press
     .cue3 = Only as firm as feels comfortable
     .slip1 = Pressing with a jerk: build up over three counts
     .slip2 = Holding against with hunched shoulders: sit tall, elbows straight
+    .uncertain = Level with the clam, which is easier for the pelvis lying down; chosen as the way for girdle pain.
 variant-hip-abduction-side-lying = Side-lying leg lift
     .setup = On your side, lower knee bent, top leg long
     .breath = Breathe out lifting the leg
@@ -1442,6 +1467,7 @@ variant-hip-abduction-banded-steps = Sideways steps, loop band
 ladder-hip-adduction = Hip adduction
     .step2 = The leg is lifted against its own weight, or the squeeze lasts a whole breath.
     .step3 = A band adds its pull to the way in.
+    .uncertain = Closed as a whole with girdle pain, the safer reading. The soft squeeze loads both sides alike, and some feel better for it.
 
 variant-hip-adduction-squeeze = Seated soft squeeze
     .setup = On a chair, feet flat, pillow between your knees
@@ -1628,40 +1654,210 @@ variant-pelvic-floor-standing = Holds standing up
     .slip1 = Clenching the seat: lean the hands on a table and soften it
     .slip2 = Heavier after it than before: go back to the holds seated or lying
 
-## Mobility
+## Mobility: the back
 
-ladder-mobility = Mobility
+ladder-mobility = Back mobility
+    .step2 = Folded or on hands and knees, the back carries its own weight as it moves.
+    .step3 = Standing free: the legs carry you while the back rolls down and up.
+    .uncertain = What is easy here is a matter of the joint and of the day. The order is a guess, and going back costs nothing.
 
-variant-mobility-side-bend-seated = Side bend, seated
-    .setup = On a chair, one arm up, the other hand on the seat
-    .breath = Breathe in along the open side
-    .cue1 = Reach up first, then over
-    .cue2 = Both sit bones stay on the seat
-    .cue3 = Change sides after every breath
-variant-mobility-round-all-fours = Round and lengthen on hands and knees
-    .setup = Hands under shoulders, knees under hips
-    .breath = Breathe out as you round
-    .cue1 = Push the floor away and round the whole back
-    .cue2 = Then lengthen, without hanging through
-    .cue3 = Move only as far as it feels easy
 variant-mobility-round-seated = Round and lengthen, seated
     .setup = On a chair, hands on your knees
     .breath = Breathe out as you round
     .cue1 = Roll back off the sit bones and round
     .cue2 = Roll forward and grow tall
     .cue3 = Shoulders stay loose
+    .slip1 = Only the shoulders moving: begin at the pelvis, let the rest follow
+    .slip2 = Leaning back instead of rounding: knees stay where they are, belly draws in
+variant-mobility-side-bend-seated = Side bend, seated
+    .setup = On a chair, one arm up, the other hand on the seat
+    .breath = Breathe in along the open side
+    .cue1 = Reach up first, then over
+    .cue2 = Both sit bones stay on the seat
+    .cue3 = Change sides after every breath
+    .slip1 = Tipping onto one sit bone: bend less, both stay heavy
+    .slip2 = Shoulder pinching: leave the arm down and bend all the same
+variant-mobility-round-all-fours = Round and lengthen on hands and knees
+    .setup = Hands under shoulders, knees under hips
+    .breath = Breathe out as you round
+    .cue1 = Push the floor away and round the whole back
+    .cue2 = Then lengthen, without hanging through
+    .cue3 = Move only as far as it feels easy
+    .slip1 = Belly hanging on the way back: stop when the back is long
+    .slip2 = Wrists sore: make fists, or do it at the counter
+variant-mobility-round-counter = Round and lengthen at the counter
+    .setup = Hips folded, forearms on a counter, knees soft
+    .breath = Breathe out as you round
+    .cue1 = Push the counter away and round the whole back
+    .cue2 = Then lengthen, breastbone forward
+    .cue3 = Move only as far as it feels easy
+    .slip1 = Only the neck moving: begin at the tailbone, the head comes last
+    .slip2 = Sinking between the shoulders: press the forearms down
+variant-mobility-roll-wall = Roll down from the wall
+    .setup = Back against a wall, feet a step ahead of it, knees soft
+    .breath = Breathe out rolling down
+    .cue1 = Chin first, then the back leaves the wall piece by piece
+    .cue2 = Only as low as is easy, the arms hang
+    .cue3 = Roll up slowly, the head comes last
+    .slip1 = Coming up too fast: take four counts, then rest against the wall for a breath
+    .slip2 = Knees locked: bend them more, hands on the thighs
+
+## Mobility: turning
+
+ladder-mobility-turn = Upper-back turns
+    .step2 = Lying on the side, the weight of the arm takes the turn further.
+    .step3 = The trunk holds itself up on one arm while it turns.
+
+variant-mobility-turn-seated = Seated turn
+    .setup = On a chair, arms crossed at your chest, feet flat
+    .breath = Breathe out as you turn
+    .cue1 = Grow tall first, then turn the ribs
+    .cue2 = Knees and hips keep facing forward
+    .cue3 = Change sides after every breath
+    .slip1 = Turning by the elbows: let them rest, the breastbone leads
+    .slip2 = One knee sliding forward: both level, turn less far
 variant-mobility-open-chest-lying = Open the chest, lying on your side
     .setup = On your side, knees bent, hands together in front
     .breath = Breathe out as the arm opens
     .cue1 = The top arm draws a half circle over you
     .cue2 = Eyes follow the hand
     .cue3 = Knees stay stacked, as far as it goes by itself
+    .slip1 = Pressing the hand to the floor: stop where the arm hangs by itself
+    .slip2 = Top knee sliding back: a pillow between the knees, open less
+variant-mobility-turn-counter = Turn at the counter
+    .setup = Hips folded, one forearm on a counter, the other arm hanging
+    .breath = Breathe out as the arm opens
+    .cue1 = Open the free arm to the side and up
+    .cue2 = Eyes follow the hand
+    .cue3 = Hips keep still, knees soft
+    .slip1 = Hips swinging along: feet a little wider, turn less far
+    .slip2 = Arm thrown up with a swing: open for three counts
+variant-mobility-turn-all-fours = Turn on hands and knees
+    .setup = Hands under shoulders, knees under hips
+    .breath = Breathe out as the arm opens
+    .cue1 = Open one arm to the side and up
+    .cue2 = Press the floor away with the other hand
+    .cue3 = Hips stay over the knees
+    .slip1 = Leaning over to the side that bears: hips over the knees, open less
+    .slip2 = Hanging in the shoulder that bears: push the floor away first
+
+## Mobility: the hips
+
+ladder-mobility-hip = Hip mobility
+    .step2 = More of your weight goes through the hips as they fold.
+    .step3 = A larger range: one knee down, or a low squat.
+
+variant-mobility-hip-fold-seated = Seated hip fold
+    .setup = Front half of a chair, feet wide, hands on your thighs
+    .breath = Breathe out as you fold
+    .cue1 = Tip forward from the hips, back long
+    .cue2 = Knees wide, room for the belly between them
+    .cue3 = Press the feet down to come up
+    .slip1 = Rounding to get lower: fold less, breastbone ahead
+    .slip2 = Coming up too fast: rise slowly, the head last
+variant-mobility-hip-rock-all-fours = Rock back on hands and knees
+    .setup = Hands under shoulders, knees a little wider than hips
+    .breath = Breathe out as you rock back
+    .cue1 = Send the seat towards the heels, back long
+    .cue2 = Stop before the tailbone tucks under
+    .cue3 = Come forward until the shoulders are over the hands
+    .slip1 = Back rounding at the end: rock half as far
+    .slip2 = Knees pinching: rock less, a folded towel behind the knees
+variant-mobility-hip-rock-counter = Sit back at the counter
+    .setup = Hands on the edge of a counter, feet hip-width apart
+    .breath = Breathe out as you sit back
+    .cue1 = Send the hips back until the arms are long
+    .cue2 = Back long, knees soft
+    .cue3 = Press the feet down to come up
+    .slip1 = Hanging in the shoulders: stand nearer, fold less
+    .slip2 = Weight on the toes: heels heavy, hips further back
 variant-mobility-hip-half-kneeling = Hip opener, one knee down
     .setup = One knee on a cushion, the other foot in front, a chair to hold
     .breath = Breathe out as you move forward
     .cue1 = Tuck the seat under, then move forward a little
     .cue2 = Feel the front of the back hip
     .cue3 = Trunk stays tall
+    .slip1 = Arching the back to go further: tuck first, then move less
+    .slip2 = Knee sore: a thicker cushion, or sit back at the counter instead
+variant-mobility-hip-squat-held = Low squat, held
+    .setup = Both hands on a counter, feet wider than your hips
+    .breath = Breathe in going down, out coming up
+    .cue1 = Sit down between your heels, as low as is easy
+    .cue2 = Stay for one slow breath, belly and pelvic floor at ease
+    .cue3 = Let the hands help you up
+    .slip1 = Heels lifting: go less low, or put a folded towel under them
+    .slip2 = Pressure below: sit on a low stool instead, or go half as low
+    .uncertain = A low squat opens the pelvic floor; with a prolapse, by what she feels.
+
+## Mobility: the ankles
+
+ladder-mobility-ankle = Ankle mobility
+    .step2 = Standing: your own weight bends the ankles.
+    .step3 = One foot at a time, so that ankle takes more of you.
+
+variant-mobility-ankle-rock-seated = Heel and toe lifts, seated
+    .setup = On a chair, feet flat under your knees
+    .breath = Keep breathing, quiet and even
+    .cue1 = Lift the heels, then the toes
+    .cue2 = Slowly, as far as is easy both ways
+    .cue3 = The big toe side stays heavy
+    .slip1 = Feet rolling outward: big toe down, a smaller way
+    .slip2 = Cramp in the calf: heels down, wait, then smaller ones
+variant-mobility-ankle-knees-forward = Knees forward, held
+    .setup = Hands on a counter, feet hip-width apart
+    .breath = Breathe out as the knees bend
+    .cue1 = Bend both knees forward over the toes
+    .cue2 = Heels stay down
+    .cue3 = Trunk stays tall
+    .slip1 = Heels lifting: bend less
+    .slip2 = Arches sinking, knees falling in: steer the knees over the second toes
+variant-mobility-ankle-knee-wall = Knee to the wall
+    .setup = One foot a hand’s width from a wall, hands on it, the other behind
+    .breath = Breathe out as the knee goes forward
+    .cue1 = Bring the front knee towards the wall
+    .cue2 = Heel down, knee over the second toe
+    .cue3 = Foot a little further back as it gets easy
+    .slip1 = Heel lifting to get there: put the foot nearer to the wall
+    .slip2 = Pinching in front of the ankle: stop short of it
+
+## Mobility: the shoulders
+
+ladder-mobility-shoulder = Shoulder mobility
+    .step2 = The arm turns or slides through more of its range.
+    .step3 = Long arms go overhead: more range and a longer lever.
+
+variant-mobility-shoulder-circles-seated = Elbow circles, seated
+    .setup = On a chair, fingertips on your shoulders
+    .breath = Breathe in as the elbows rise, out as they sink
+    .cue1 = Draw slow circles with both elbows
+    .cue2 = No higher than your shoulders
+    .cue3 = Change direction halfway
+    .slip1 = Shrugging along: smaller circles, neck long
+    .slip2 = Chest swaying with it: both sit bones heavy, ribs down
+variant-mobility-shoulder-open-seated = Open the arms, seated
+    .setup = Sit tall, elbows at your ribs, hands in front
+    .breath = Breathe out as the hands open
+    .cue1 = Turn both forearms out, elbows stay at the ribs
+    .cue2 = Breastbone wide, ribs down
+    .cue3 = Only as far as it goes without strain
+    .slip1 = Ribs flaring to open further: open less, breathe out
+    .slip2 = Wrists bending out: the forearm turns, the hand only follows
+variant-mobility-shoulder-wall-slide = Wall slide
+    .setup = Facing a wall, forearms on it, elbows below the shoulders
+    .breath = Breathe out sliding up
+    .cue1 = Slide the forearms up, pressing lightly
+    .cue2 = Ribs stay down, neck long
+    .cue3 = Stop before the shoulders pinch
+    .slip1 = Shoulders up at the ears: slide less high
+    .slip2 = Belly sinking to the wall: stand nearer, ribs over hips
+variant-mobility-shoulder-towel-seated = Towel overhead, seated
+    .setup = Sit tall, a towel held wide on your thighs
+    .breath = Breathe in raising it, out lowering it
+    .cue1 = Raise it with long arms, as high as is easy
+    .cue2 = Draw the ends lightly apart
+    .cue3 = Ribs stay down
+    .slip1 = Shoulders pinching: hold it wider, stop lower
+    .slip2 = Arching to get it up: stop at eye height
 
 ## Impact
 

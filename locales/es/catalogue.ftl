@@ -1,5 +1,7 @@
 # Ladders, variants and their cues. Ids stand in crates/engine/data/catalogue.json.
 # .setup: what is held and where one stands. .breath: when to breathe out. .cue1 to .cue3: what to mind.
+# .slip1, .slip2: a usual slip and what to do instead. .step2 on of a ladder: why that level is harder than the one below.
+# .uncertain: what is doubtful about it, for the coach.
 # Words, order of levels and ready marks are common practice, no source, unless catalogue.json names one.
 
 ## Squat
@@ -65,6 +67,7 @@ ladder-hinge = Bisagra de cadera
     .step2 = Algo que sujetar o de lo que tirar: la cadera mueve más que el cuerpo.
     .step3 = Una pesa en cada mano: más carga en la misma bisagra.
     .step4 = Una barra admite más que dos pesas, y las dos manos van fijas en ella.
+    .uncertain = Solo cuenta como carga lo que se sujeta, no el peso del tronco: un poco más parece un gran paso y llega tarde.
 
 variant-hinge-wall-tap = Bisagra de cadera a la pared
     .setup = De espaldas a una pared, a la distancia del largo de un pie
@@ -113,6 +116,7 @@ ladder-offset-hinge = Bisagra de cadera asimétrica
     .step2 = La mano deja la pared y sujeta una pesa: más carga, menos apoyo.
     .step3 = El pie de atrás deja el suelo: una pierna lo lleva todo.
     .step4 = Sin mano de apoyo: una sola pierna tiene además que equilibrar.
+    .uncertain = Solo cuenta como carga lo que se sujeta, no el peso del tronco: un poco más parece un gran paso y llega tarde.
 
 variant-offset-hinge-held = Bisagra asimétrica, con apoyo
     .setup = Un pie medio paso atrás, sobre la punta; una mano en la pared
@@ -154,6 +158,7 @@ variant-offset-hinge-single-loaded = Bisagra a una pierna, con peso
     .cue3 = Apoya la punta del pie cuando lo necesites
     .slip1 = La pesa baja ese hombro: llévalo atrás o toma menos peso
     .slip2 = La cadera se ladea al subir: baja la punta del pie y vuelve a empezar
+    .uncertain = Más difícil que su vecina de peldaño en cuanto el peso pasa de unos pocos kilos.
 
 ## Bridge
 
@@ -249,6 +254,7 @@ ladder-thrust = Empuje de cadera
     .step2 = Una pausa donde más cuesta: la cadera sostiene su propio peso.
     .step3 = Una pesa se suma a lo que empuja la cadera.
     .step4 = Una pierna empuja sola y la pelvis tiene que seguir nivelada.
+    .uncertain = Con los hombros en un asiento cuenta como espalda elevada, pero arriba el tronco queda plano un momento. De rodillas hay una opción para quien no lo tolere.
 
 variant-thrust-two-legs = Empuje de cadera
     .setup = Omóplatos en el borde del sofá o de una silla contra la pared
@@ -313,6 +319,7 @@ ladder-split-squat = Zancada fija
     .step2 = La mano se suelta y la rodilla baja del todo.
     .step3 = Las pesas se suman a lo que levanta la pierna delantera.
     .step4 = Con el pie de atrás elevado, la pierna delantera lleva casi todo.
+    .uncertain = Solo cuenta como carga lo que se sujeta, no su propio peso: un poco más parece un gran paso y llega tarde.
 
 variant-split-squat-held-short = Zancada fija corta, con apoyo
     .setup = Un pie adelantado un paso largo, una mano en una silla
@@ -362,6 +369,7 @@ variant-split-squat-rear-foot-loaded = Pie trasero elevado, dos pesas
     .cue3 = Baja solo mientras la cadera siga nivelada
     .slip1 = Perder el equilibrio con las manos llenas: deja antes las pesas, luego el pie
     .slip2 = Tirón en la ingle o la pelvis: hoy, baja el pie de atrás al suelo
+    .uncertain = Más difícil que su vecina de peldaño en cuanto el peso pasa de unos pocos kilos.
 
 ## Lunge
 
@@ -369,6 +377,7 @@ ladder-lunge = Zancada
     .step2 = Sin mano de apoyo, y un paso más largo con la rodilla más abajo.
     .step3 = Las pesas se suman a lo que la pierna delantera vuelve a subir.
     .step4 = Cada paso cae en un sitio nuevo: hay que encontrar el equilibrio cada vez.
+    .uncertain = Solo cuenta como carga lo que se sujeta, no su propio peso: un poco más parece un gran paso y llega tarde.
 
 variant-lunge-reverse-held = Zancada atrás, con apoyo
     .setup = De pie, una mano en la pared o en el respaldo de una silla
@@ -418,12 +427,14 @@ variant-lunge-walking-loaded = Zancadas caminando con dos pesas
     .cue3 = Deja las pesas antes de que los pasos pierdan firmeza
     .slip1 = Seguir cuando tiemblan las piernas: termina con los pies juntos
     .slip2 = Las pesas se balancean: pausa entre pasos hasta que cuelguen quietas
+    .uncertain = Más difícil que su vecina de peldaño en cuanto el peso pasa de unos pocos kilos.
 
 ## Side lunge
 
 ladder-side-lunge = Zancada lateral
     .step2 = Paso más amplio y sin mano de apoyo: una pierna carga más de ti.
     .step3 = Una pesa al pecho se suma a lo que esa pierna empuja de vuelta.
+    .uncertain = Solo cuenta como carga lo que se sujeta, no su propio peso: un poco más parece un gran paso y llega tarde.
 
 variant-side-lunge-short = Zancada lateral corta, con apoyo
     .setup = Frente a la encimera o mesada, las dos manos en ella
@@ -456,6 +467,7 @@ ladder-step-up = Subida al escalón
     .step2 = Escalón más alto y sin apoyo: la pierna de arriba levanta más y equilibra.
     .step3 = Las pesas se suman a lo que levanta la pierna de arriba.
     .step4 = A 30 cm, cadera y rodilla parten mucho más dobladas.
+    .uncertain = Solo cuenta como carga lo que se sujeta, no su propio peso: un poco más parece un gran paso y llega tarde.
 
 variant-step-up-10-held = Subida al escalón bajo, con apoyo
     .setup = Escalón de unos 10 cm, una mano en la pared o el pasamanos
@@ -560,6 +572,7 @@ variant-step-down-to-chair = Sentarse con una sola pierna
     .cue3 = Deja que el pie libre ayude cuando lo necesites
     .slip1 = Caer al final en el asiento: añade un cojín firme
     .slip2 = Levantarse deprisa: respira una vez y sube con los dos pies
+    .uncertain = La dificultad depende de la altura del asiento; uno bajo cuesta más que el escalón de 20 cm.
 
 ## Push-up
 
@@ -568,6 +581,7 @@ ladder-push-up = Flexión de brazos
     .step3 = A la altura de la silla el cuerpo va más plano y el tronco lo sostiene.
     .step4 = En el suelo los brazos mueven más de la mitad de tu peso.
     .step5 = Con las puntas la palanca es más larga: unas siete décimas de tu peso.
+    .uncertain = Con rodillas o puntas cuenta como boca abajo: una restricción de esa postura lo cierra, aunque el vientre quede libre.
 
 variant-push-up-wall = Flexión de brazos en la pared
     .setup = A un brazo de distancia de la pared, manos a la altura del pecho
@@ -824,6 +838,7 @@ ladder-vertical-pull = Tracción vertical
     .step3 = Las piernas ya no empujan: una banda da una ayuda fija.
     .step4 = Todo tu peso, solo al bajar: bajar cuesta menos que subir.
     .step5 = Todo tu peso durante la subida.
+    .uncertain = De la banda en las manos a la barra hay el mayor salto de todas las escaleras, y colgarse tensa la línea media: conviene mirarla la primera vez.
 
 variant-vertical-pull-band = Jalón con banda, en silla
     .setup = En una silla, banda fija en alto, un extremo en cada mano
@@ -935,6 +950,7 @@ ladder-carry = Paseo con carga
     .step2 = Más carga, lejos del centro del cuerpo y colgada de las manos.
     .step3 = Carga en un solo lado: el tronco se mantiene vertical contra ella.
     .step4 = La carga va alta, en los hombros, y el tronco la lleva en cada paso.
+    .uncertain = Que sea más difícil a un lado o en los hombros depende de la persona; con dolor de cintura pélvica queda abierta la de los hombros.
 
 variant-carry-goblet = Paseo con carga al pecho
     .setup = Una pesa junto al pecho, camino despejado por delante
@@ -1005,7 +1021,7 @@ variant-balance-single-held = A una pierna, con apoyo
     .cue1 = Todo el pie en el suelo, rodilla suelta
     .cue2 = Cadera nivelada
     .cue3 = Cuando sea fácil, bastan dos dedos
-    .slip1 = La cadera de apoyo se hunde a un lado: empuja el suelo con ese pie
+    .slip1 = La cadera de apoyo cae hacia fuera: crece desde ese pie
     .slip2 = Rodilla bloqueada: suéltala apenas
 variant-balance-tandem = Un pie tras otro, sin apoyo
     .setup = Un pie justo delante del otro, encimera o mesada a mano
@@ -1038,6 +1054,7 @@ ladder-front-plank = Plancha frontal
     .step2 = Borde más bajo: el cuerpo se inclina más y el tronco sostiene más.
     .step3 = En el suelo, con apoyo de las rodillas.
     .step4 = Las rodillas dejan el suelo: palanca más larga o base más pequeña.
+    .uncertain = Con rodillas o puntas cuenta como boca abajo: una restricción de esa postura lo cierra, aunque el vientre quede libre.
 
 variant-front-plank-wall = Plancha en la pared
     .setup = Manos en la pared a la altura del pecho, pies a un paso de ella
@@ -1119,6 +1136,7 @@ variant-front-plank-knees-off = Cuatro apoyos, rodillas en el aire
     .cue3 = Sin abombamiento en el centro del vientre
     .slip1 = La cadera sube: rodillas a un palmo del suelo, no más
     .slip2 = La espalda se redondea o cuelga: larga, o rodillas al suelo
+    .uncertain = Base más pequeña, no palanca más larga; igualarla a la plancha es aproximado.
 
 ## Side plank
 
@@ -1206,6 +1224,7 @@ variant-dead-bug-leg-reach-seated = Estirar una pierna, en silla
     .cue3 = Si el centro del vientre se abomba, acorta el recorrido
     .slip1 = Tirar del asiento con las manos: sujeta ligero
     .slip2 = Echarse atrás cada vez más: vuelve a empezar con el cuerpo erguido
+    .uncertain = Al mismo nivel que la versión en el suelo; aquí trabaja más la cadera, quizá menos el abdomen.
 variant-dead-bug-opposite = Brazo y pierna contrarios
     .setup = Boca arriba, rodillas sobre la cadera, brazos arriba, alterna
     .breath = Suelta el aire al estirar
@@ -1222,12 +1241,14 @@ variant-dead-bug-opposite-seated = Brazo y pierna contrarios, en silla
     .cue3 = Si el centro del vientre se abomba, acorta el recorrido
     .slip1 = Encorvarse al estirar la pierna: inclínate menos
     .slip2 = Aguantar el aire: suéltalo al alejar, tómalo al volver
+    .uncertain = Al mismo nivel que la versión en el suelo; aquí trabaja más la cadera, quizá menos el abdomen.
 
 ## Bird dog
 
-ladder-bird-dog = Perro pájaro (bird dog)
+ladder-bird-dog = Bird dog (brazo y pierna, a cuatro apoyos)
     .step2 = El pie deja el suelo: dos manos y una rodilla mantienen el equilibrio.
     .step3 = También se va una mano: solo te sostienen dos puntos.
+    .uncertain = Cuenta como cuatro apoyos: una restricción de estar boca abajo lo deja abierto.
 
 variant-bird-dog-slide = Deslizar el pie, a cuatro apoyos
     .setup = Manos bajo los hombros, rodillas bajo la cadera, alterna
@@ -1261,7 +1282,7 @@ variant-bird-dog-leg-counter = Estirar una pierna, en la encimera
     .cue3 = Rodilla suelta en la pierna de apoyo
     .slip1 = Lanzar la pierna: deslízala atrás y luego levántala
     .slip2 = La pelvis se ladea sobre la pierna de apoyo: desliza el pie sin levantarlo
-variant-bird-dog-opposite = Perro pájaro
+variant-bird-dog-opposite = Bird dog, a cuatro apoyos
     .setup = Manos bajo los hombros, rodillas bajo la cadera, alterna
     .breath = Suelta el aire al estirar
     .cue1 = Un brazo y la pierna contraria se alejan
@@ -1269,7 +1290,7 @@ variant-bird-dog-opposite = Perro pájaro
     .cue3 = Si el centro del vientre se abomba, acorta el recorrido
     .slip1 = Perder el equilibrio: levanta solo el brazo, o solo desliza el pie
     .slip2 = Cabeza arriba: la vista al suelo, entre las manos
-variant-bird-dog-opposite-counter = Perro pájaro en la encimera
+variant-bird-dog-opposite-counter = Bird dog, en la encimera
     .setup = Tronco inclinado, antebrazos en la encimera o mesada, alterna
     .breath = Suelta el aire al estirar
     .cue1 = Un brazo y la pierna contraria se alejan
@@ -1283,6 +1304,7 @@ variant-bird-dog-opposite-counter = Perro pájaro en la encimera
 ladder-curl-up = Encogimiento abdominal
     .step2 = Se levantan también los omóplatos, o se inclina el tronco: más peso.
     .step3 = El giro hace trabajar más un lado del abdomen.
+    .uncertain = A veces se dejan los encogimientos desde mitad del embarazo. Aquí solo se cierra tumbarse en plano; decide la línea media.
 
 variant-curl-up-head = Levantar la cabeza
     .setup = Boca arriba, rodillas dobladas, yemas de los dedos en el vientre
@@ -1324,6 +1346,7 @@ variant-curl-up-lean-seated = Inclinarse atrás, en silla
     .cue3 = Si el centro del vientre se abomba, inclínate menos
     .slip1 = Redondear la zona lumbar: inclínate desde la cadera, espalda larga
     .slip2 = Los pies se levantan: inclínate menos
+    .uncertain = Al mismo nivel que el encogimiento; más fácil o más difícil según cuánto se incline.
 variant-curl-up-turn = Encogimiento con giro
     .setup = Boca arriba, rodillas dobladas, cambia de lado cada vez
     .breath = Suelta el aire al subir
@@ -1356,7 +1379,7 @@ variant-press-out-seated = Press antirrotación, en silla
     .cue3 = No dejes que la banda te gire
     .slip1 = El tronco gira hacia la banda: siéntate más cerca del anclaje
     .slip2 = La banda devuelve las manos de golpe: vuelve en tres tiempos
-variant-press-out-hands-seated = Antirrotación con las manos, sentada
+variant-press-out-hands-seated = Antirrotación con las manos, en silla
     .setup = Siéntate, espalda erguida, manos entrelazadas ante el pecho
     .breath = Suelta el aire al alejar las manos
     .cue1 = Una mano empuja de lado, la otra resiste
@@ -1388,6 +1411,7 @@ variant-press-out-split = Press antirrotación, un pie delante
     .cue3 = Cadera y hombros miran al frente
     .slip1 = La rodilla delantera se va adentro: guíala sobre los dedos
     .slip2 = Pies en línea y tambaleo: deja un palmo entre ellos
+    .uncertain = Un pie delante, sin carga: no se cierra con dolor de cintura pélvica; conviene preguntar.
 
 ## Hip abduction
 
@@ -1412,6 +1436,7 @@ variant-hip-abduction-seated-hands = Rodillas contra las manos, en silla
     .cue3 = Solo con la fuerza que te resulte cómoda
     .slip1 = Apretar de golpe: aumenta en tres tiempos
     .slip2 = Resistir con los hombros encogidos: cuerpo erguido, codos largos
+    .uncertain = Al nivel de la apertura de lado; está pensada para el dolor de cintura pélvica.
 variant-hip-abduction-side-lying = Elevación de pierna, de lado
     .setup = De lado, rodilla de abajo doblada, pierna de arriba estirada
     .breath = Suelta el aire al subir la pierna
@@ -1442,6 +1467,7 @@ variant-hip-abduction-banded-steps = Pasos laterales con minibanda
 ladder-hip-adduction = Aducción de cadera
     .step2 = La pierna se levanta contra su peso, o el apretón dura una respiración.
     .step3 = Una banda suma su tirón al recorrido.
+    .uncertain = Con dolor de cintura pélvica se cierra entera: la lectura más segura. El apretón suave carga igual los dos lados, y a veces alivia.
 
 variant-hip-adduction-squeeze = Apretón suave, en silla
     .setup = En una silla, pies apoyados, almohada entre las rodillas
@@ -1628,40 +1654,210 @@ variant-pelvic-floor-standing = Activaciones de pie
     .slip1 = Apretar los glúteos: apoya las manos en una mesa y aflójalos
     .slip2 = Más pesadez después que antes: vuelve a la silla o a tumbarte de lado
 
-## Mobility
+## Mobility: the back
 
-ladder-mobility = Movilidad
+ladder-mobility = Movilidad de espalda
+    .step2 = Con el tronco inclinado o a cuatro apoyos, la espalda lleva su propio peso.
+    .step3 = De pie: las piernas te sostienen mientras la espalda baja y sube rodando.
+    .uncertain = Lo fácil aquí depende de la articulación y del día. El orden es aproximado, y volver atrás no cuesta nada.
 
-variant-mobility-side-bend-seated = Inclinación lateral, en silla
-    .setup = En una silla, un brazo arriba, la otra mano en el asiento
-    .breath = Toma aire hacia el costado que se abre
-    .cue1 = Primero alárgate hacia arriba, luego inclínate
-    .cue2 = Los dos isquiones siguen en el asiento
-    .cue3 = Cambia de lado en cada respiración
-variant-mobility-round-all-fours = Redondear y alargar, a cuatro apoyos
-    .setup = Manos bajo los hombros, rodillas bajo la cadera
-    .breath = Suelta el aire al redondear
-    .cue1 = Empuja el suelo y redondea toda la espalda
-    .cue2 = Luego alárgala, sin dejar que se hunda
-    .cue3 = Muévete solo hasta donde resulte fácil
 variant-mobility-round-seated = Redondear y alargar, en silla
     .setup = En una silla, manos en las rodillas
     .breath = Suelta el aire al redondear
     .cue1 = Rueda por detrás de los isquiones y redondea la espalda
     .cue2 = Rueda hacia delante y alárgate hacia arriba
     .cue3 = Hombros sueltos
+    .slip1 = Solo se mueven los hombros: empieza por la pelvis y el resto sigue
+    .slip2 = Echarse atrás en vez de redondear: rodillas quietas, vientre hacia dentro
+variant-mobility-side-bend-seated = Inclinación lateral, en silla
+    .setup = En una silla, un brazo arriba, la otra mano en el asiento
+    .breath = Toma aire hacia el costado que se abre
+    .cue1 = Primero alárgate hacia arriba, luego inclínate
+    .cue2 = Los dos isquiones siguen en el asiento
+    .cue3 = Cambia de lado en cada respiración
+    .slip1 = El peso se va a un isquion: inclínate menos, los dos apoyados
+    .slip2 = Pinzamiento en el hombro: deja el brazo abajo e inclínate igual
+variant-mobility-round-all-fours = Redondear y alargar, a cuatro apoyos
+    .setup = Manos bajo los hombros, rodillas bajo la cadera
+    .breath = Suelta el aire al redondear
+    .cue1 = Empuja el suelo y redondea toda la espalda
+    .cue2 = Luego alárgala, sin dejar que se hunda
+    .cue3 = Muévete solo hasta donde resulte fácil
+    .slip1 = El vientre cuelga a la vuelta: para cuando la espalda esté larga
+    .slip2 = Muñecas doloridas: cierra los puños o hazlo en la encimera
+variant-mobility-round-counter = Redondear y alargar, en la encimera
+    .setup = Cadera plegada, antebrazos en la encimera, rodillas sueltas
+    .breath = Suelta el aire al redondear
+    .cue1 = Empuja la encimera y redondea toda la espalda
+    .cue2 = Luego alarga, el esternón adelante
+    .cue3 = Muévete solo hasta donde resulte fácil
+    .slip1 = Solo se mueve el cuello: empieza por el coxis, la cabeza al final
+    .slip2 = El pecho se hunde entre los hombros: empuja con los antebrazos
+variant-mobility-roll-wall = Rodar la espalda desde la pared
+    .setup = Espalda contra la pared, pies un paso delante, rodillas sueltas
+    .breath = Suelta el aire al bajar
+    .cue1 = Primero la barbilla; luego la espalda se despega poco a poco
+    .cue2 = Solo hasta donde resulte fácil, los brazos cuelgan
+    .cue3 = Sube despacio, la cabeza al final
+    .slip1 = Subir deprisa: cuenta hasta cuatro y descansa una respiración en la pared
+    .slip2 = Rodillas bloqueadas: dóblalas más, manos en los muslos
+
+## Mobility: turning
+
+ladder-mobility-turn = Giros de la espalda alta
+    .step2 = De lado, el peso del brazo lleva el giro más lejos.
+    .step3 = El tronco se sostiene sobre un brazo mientras gira.
+
+variant-mobility-turn-seated = Giro en silla
+    .setup = En una silla, brazos cruzados en el pecho, pies apoyados
+    .breath = Suelta el aire al girar
+    .cue1 = Primero alárgate hacia arriba, luego gira las costillas
+    .cue2 = Rodillas y cadera siguen mirando al frente
+    .cue3 = Cambia de lado en cada respiración
+    .slip1 = Girar con los codos: déjalos quietos, guía el esternón
+    .slip2 = Una rodilla se adelanta: las dos a la par, gira menos
 variant-mobility-open-chest-lying = Apertura de pecho, de lado
     .setup = De lado, rodillas dobladas, manos juntas delante
     .breath = Suelta el aire al abrir el brazo
     .cue1 = El brazo de arriba traza medio círculo por encima de ti
     .cue2 = La mirada sigue a la mano
     .cue3 = Rodillas juntas; el brazo, hasta donde llegue por sí solo
+    .slip1 = Apretar la mano contra el suelo: para donde el brazo cuelgue solo
+    .slip2 = La rodilla de arriba se va atrás: cojín entre las rodillas, abre menos
+variant-mobility-turn-counter = Giro en la encimera
+    .setup = Cadera plegada, un antebrazo en la encimera, el otro brazo cuelga
+    .breath = Suelta el aire al abrir el brazo
+    .cue1 = Abre el brazo libre hacia el lado y arriba
+    .cue2 = La mirada sigue a la mano
+    .cue3 = Cadera quieta, rodillas sueltas
+    .slip1 = La cadera se va con el giro: pies algo más abiertos, gira menos
+    .slip2 = Lanzar el brazo: ábrelo en tres tiempos
+variant-mobility-turn-all-fours = Giro a cuatro apoyos
+    .setup = Manos bajo los hombros, rodillas bajo la cadera
+    .breath = Suelta el aire al abrir el brazo
+    .cue1 = Abre un brazo hacia el lado y arriba
+    .cue2 = Empuja el suelo con la otra mano
+    .cue3 = La cadera sigue encima de las rodillas
+    .slip1 = El cuerpo se va al lado de apoyo: cadera sobre las rodillas, abre menos
+    .slip2 = Colgarse del hombro de apoyo: empuja antes el suelo
+
+## Mobility: the hips
+
+ladder-mobility-hip = Movilidad de cadera
+    .step2 = Pasa más peso tuyo por la cadera al plegarla.
+    .step3 = Más recorrido: una rodilla en el suelo, o en cuclillas.
+
+variant-mobility-hip-fold-seated = Plegar la cadera, en silla
+    .setup = Mitad delantera de la silla, pies separados, manos en los muslos
+    .breath = Suelta el aire al inclinarte
+    .cue1 = Inclínate desde la cadera, espalda larga
+    .cue2 = Rodillas abiertas, sitio para el vientre entre ellas
+    .cue3 = Empuja el suelo con los pies para subir
+    .slip1 = Redondear para bajar más: inclínate menos, esternón adelante
+    .slip2 = Subir deprisa: sube despacio, la cabeza al final
+variant-mobility-hip-rock-all-fours = Mecerse atrás, a cuatro apoyos
+    .setup = Manos bajo los hombros, rodillas algo más abiertas que la cadera
+    .breath = Suelta el aire al ir atrás
+    .cue1 = Lleva la cadera hacia los talones, espalda larga
+    .cue2 = Para antes de que se meta el coxis
+    .cue3 = Vuelve hasta tener los hombros sobre las manos
+    .slip1 = La espalda se redondea al final: ve la mitad de lejos
+    .slip2 = Presión en las rodillas: ve menos atrás, con una toalla doblada detrás
+variant-mobility-hip-rock-counter = Cadera atrás, en la encimera
+    .setup = Manos en el borde de la encimera, pies al ancho de la cadera
+    .breath = Suelta el aire al ir atrás
+    .cue1 = Lleva la cadera atrás hasta alargar los brazos
+    .cue2 = Espalda larga, rodillas sueltas
+    .cue3 = Empuja el suelo con los pies para subir
+    .slip1 = Colgarse de los hombros: acércate e inclínate menos
+    .slip2 = Peso en las puntas: talones apoyados, cadera más atrás
 variant-mobility-hip-half-kneeling = Apertura de cadera, rodilla apoyada
     .setup = Rodilla en un cojín, el otro pie delante, una mano en una silla
     .breath = Suelta el aire al ir hacia delante
     .cue1 = Recoge la pelvis y luego avanza un poco
     .cue2 = Se nota delante, en la cadera de la pierna de atrás
     .cue3 = El tronco sigue erguido
+    .slip1 = Arquear la espalda para ir más lejos: recoge primero, avanza menos
+    .slip2 = Rodilla dolorida: cojín más grueso, o hazlo en la encimera
+variant-mobility-hip-squat-held = En cuclillas, con apoyo
+    .setup = Las dos manos en la encimera, pies más abiertos que la cadera
+    .breath = Toma aire al bajar, suéltalo al subir
+    .cue1 = Baja entre los talones, hasta donde resulte fácil
+    .cue2 = Quédate una respiración lenta, vientre y suelo pélvico sueltos
+    .cue3 = Deja que las manos te ayuden a subir
+    .slip1 = Talones que se despegan: baja menos o pon una toalla doblada debajo
+    .slip2 = Presión abajo: siéntate en un taburete bajo o baja la mitad
+    .uncertain = En cuclillas se abre el suelo pélvico; con prolapso, según lo que note.
+
+## Mobility: the ankles
+
+ladder-mobility-ankle = Movilidad de tobillo
+    .step2 = De pie: tu propio peso dobla los tobillos.
+    .step3 = Un pie cada vez: ese tobillo carga más de ti.
+
+variant-mobility-ankle-rock-seated = Talones y puntas, en silla
+    .setup = En una silla, pies apoyados bajo las rodillas
+    .breath = Sigue respirando, con calma y sin pausas
+    .cue1 = Levanta los talones, luego las puntas
+    .cue2 = Despacio, hasta donde resulte fácil, en los dos sentidos
+    .cue3 = El lado del dedo gordo sigue apoyado
+    .slip1 = El pie se va hacia fuera: dedo gordo abajo, menos recorrido
+    .slip2 = Calambre en el gemelo: talones abajo, espera, luego más pequeño
+variant-mobility-ankle-knees-forward = Rodillas adelante, con apoyo
+    .setup = Manos en la encimera, pies al ancho de la cadera
+    .breath = Suelta el aire al doblar las rodillas
+    .cue1 = Dobla las dos rodillas hacia delante, sobre los dedos
+    .cue2 = Los talones siguen en el suelo
+    .cue3 = El tronco sigue erguido
+    .slip1 = Talones que se despegan: dobla menos
+    .slip2 = El arco se hunde y la rodilla cae adentro: guíala sobre el segundo dedo
+variant-mobility-ankle-knee-wall = Rodilla a la pared
+    .setup = Un pie a un palmo de la pared, manos en ella, el otro pie detrás
+    .breath = Suelta el aire al avanzar la rodilla
+    .cue1 = Acerca la rodilla delantera a la pared
+    .cue2 = Talón en el suelo, rodilla sobre el segundo dedo
+    .cue3 = El pie, un poco más atrás cuando sea fácil
+    .slip1 = El talón se despega para llegar: acerca el pie a la pared
+    .slip2 = Pinzamiento delante del tobillo: para antes
+
+## Mobility: the shoulders
+
+ladder-mobility-shoulder = Movilidad de hombros
+    .step2 = El brazo gira o se desliza por más recorrido.
+    .step3 = Brazos largos por encima de la cabeza: más recorrido y más palanca.
+
+variant-mobility-shoulder-circles-seated = Círculos con los codos, en silla
+    .setup = En una silla, yemas de los dedos en los hombros
+    .breath = Toma aire al subir los codos, suéltalo al bajarlos
+    .cue1 = Traza círculos lentos con los dos codos
+    .cue2 = No más altos que los hombros
+    .cue3 = Cambia de sentido a la mitad
+    .slip1 = Encoger los hombros: círculos más pequeños, cuello largo
+    .slip2 = El pecho se balancea: los dos isquiones apoyados, costillas abajo
+variant-mobility-shoulder-open-seated = Abrir los brazos, en silla
+    .setup = Espalda erguida, codos en las costillas, manos delante
+    .breath = Suelta el aire al abrir las manos
+    .cue1 = Gira los antebrazos hacia fuera, codos en las costillas
+    .cue2 = Esternón amplio, costillas abajo
+    .cue3 = Solo hasta donde vaya sin esfuerzo
+    .slip1 = Las costillas se abren para ir más lejos: abre menos, suelta el aire
+    .slip2 = Muñecas que se doblan: gira el antebrazo, la mano solo sigue
+variant-mobility-shoulder-wall-slide = Deslizar los brazos en la pared
+    .setup = Frente a la pared, antebrazos en ella, codos bajo los hombros
+    .breath = Suelta el aire al subir
+    .cue1 = Desliza los antebrazos hacia arriba, con presión ligera
+    .cue2 = Costillas abajo, cuello largo
+    .cue3 = Para antes de que pince el hombro
+    .slip1 = Hombros junto a las orejas: sube menos
+    .slip2 = El vientre se va a la pared: acércate, costillas sobre la cadera
+variant-mobility-shoulder-towel-seated = Toalla por encima de la cabeza, en silla
+    .setup = Espalda erguida, una toalla sujeta con las manos separadas
+    .breath = Toma aire al subirla, suéltalo al bajarla
+    .cue1 = Súbela con los brazos largos, hasta donde resulte fácil
+    .cue2 = Separa un poco los extremos
+    .cue3 = Las costillas siguen abajo
+    .slip1 = Pinzamiento en los hombros: manos más separadas, sube menos
+    .slip2 = Arquear para subirla: para a la altura de los ojos
 
 ## Impact
 
