@@ -246,7 +246,7 @@ variant-bridge-single-leg-incline = One-leg bridge, on an incline
     .cue2 = Keep both sides of the pelvis level
     .cue3 = Smaller is fine while it stays level
     .slip1 = Swinging the free leg up: keep it still, thighs side by side
-    .slip2 = Pain in front or behind in the pelvis: go back to both feet today
+    .slip2 = One side of the pelvis rolling back: hands on the hip bones, keep both level
 
 ## Thrust
 
@@ -368,7 +368,7 @@ variant-split-squat-rear-foot-loaded = Rear foot raised, two weights
     .cue2 = Weights hang still by your sides
     .cue3 = Down only as far as you stay level
     .slip1 = Losing balance with full hands: put the weights down first, then the foot
-    .slip2 = Pulling on the groin or pelvis: lower the back foot to the floor today
+    .slip2 = Back foot pushing off: only its laces rest, the front leg lifts
     .uncertain = Harder than its neighbour on this level once the weight is more than a few kilograms.
 
 ## Lunge
@@ -530,7 +530,7 @@ variant-step-down-5-held = Low step-down, held
     .cue1 = Bend the top leg until the other heel taps the floor
     .cue2 = Hips level, knee over the toes
     .cue3 = Your weight stays on the top foot
-    .slip1 = Hip of the lower leg sinking first: keep both hands on the hip bones and watch
+    .slip1 = Hip of the lower leg sinking first: both hip bones level, bend less
     .slip2 = Stepping onto the heel with weight: only brush the floor
 variant-step-down-heel-tap-held = Heel tap in front, held
     .setup = On the floor on one leg, one hand on a chair back
@@ -562,7 +562,7 @@ variant-step-down-20 = Step-down, 20 cm
     .cue1 = Bend the top leg until the other heel taps the floor
     .cue2 = Only as low as the hips stay level
     .cue3 = Push through the whole top foot to come up
-    .slip1 = Knee pain at the front going down: a lower step, hips further back
+    .slip1 = Knee running far past the toes: hips back, or a lower step
     .slip2 = Pelvis tipping to the free side: less deep, a hand on the wall
 variant-step-down-to-chair = Sit down on one leg
     .setup = High seat behind you, a wall beside you, one foot lifted
@@ -887,7 +887,7 @@ variant-vertical-pull-full = Pull-up
     .cue2 = Chin over the bar without a swing
     .cue3 = Lower until the arms are long
     .slip1 = Kicking to get over: stop there, or take the band again
-    .slip2 = Doming at the bottom of the hang: ribs down, bend the knees a little
+    .slip2 = A ridge along the belly when hanging: ribs down, bend the knees a little
 
 ## Arms
 
@@ -991,7 +991,7 @@ variant-carry-racked = Racked carry
     .cue2 = Walk tall, short quiet steps
     .cue3 = Put the weights down before you tire
     .slip1 = Elbows sagging, back arching: put them down sooner
-    .slip2 = Heaviness low in the pelvis: breathe out on the steps, carry lower and lighter
+    .slip2 = Breath held under the load: breathe out on every second step
 
 ## Balance
 
@@ -1142,7 +1142,7 @@ variant-front-plank-knees-off = Hands and knees, knees lifted
 
 ladder-side-plank = Side plank
     .step2 = On the floor: side and shoulder bear much more of you.
-    .step3 = Legs long: the lever doubles from knee to foot.
+    .step3 = Legs long: the lever now reaches down to the feet.
 
 variant-side-plank-wall = Side plank at the wall
     .setup = Forearm on a wall, feet a step away from it
@@ -1580,7 +1580,7 @@ variant-breathing-side-lying = Breathing on your side
     .cue2 = Belly and pelvic floor let go on the way in
     .cue3 = No effort: let the breath do it
     .slip1 = Forcing the breath deep: let it come by itself
-    .slip2 = Light-headed: breathe smaller, with a rest after each breath out
+    .slip2 = Breathing ever deeper: keep it small, and rest after each breath out
 variant-breathing-seated = Seated breathing
     .setup = On a chair, feet flat, hands on your lower ribs
     .breath = In through the nose, long breath out
@@ -1612,7 +1612,7 @@ variant-breathing-sit-to-stand = Breathing with sit to stand
     .cue2 = Sit down on the breath in
     .cue3 = Never hold the breath to get up
     .slip1 = Standing first, breathing after: the breath begins, the body follows
-    .slip2 = Light-headed on standing: sit, go slower, rest between two
+    .slip2 = Standing up too fast: two easy breaths between one and the next
 
 ## Pelvic floor
 
@@ -1652,7 +1652,7 @@ variant-pelvic-floor-standing = Holds standing up
     .cue2 = Stand as you would to wait for a bus
     .cue3 = Let go for as long as you held
     .slip1 = Clenching the seat: lean the hands on a table and soften it
-    .slip2 = Heavier after it than before: go back to the holds seated or lying
+    .slip2 = Holding on between two: stand easy for as long as you held
 
 ## Mobility: the back
 

@@ -107,7 +107,7 @@ variant-hinge-barbell = Bisagra de cadera con barra
     .cue1 = La barra no se separa de las piernas
     .cue2 = Cadera atrás, espalda larga
     .cue3 = Hombros abajo, lejos de las orejas
-    .slip1 = Redondear para coger la barra del suelo: tómala desde un apoyo más alto
+    .slip1 = Redondear para levantar la barra del suelo: tómala de un apoyo más alto
     .slip2 = Aguantar el aire con la barra: suéltalo al subir y respira en cada repetición
 
 ## Offset hinge
@@ -222,7 +222,7 @@ variant-bridge-loaded = Puente de glúteos con peso
     .cue2 = Empuja con los talones
     .cue3 = Baja despacio, con la pesa nivelada
     .slip1 = La pesa rueda al vientre: toalla doblada debajo, baja sobre la cadera
-    .slip2 = Cogerla del suelo estando en el suelo: siéntate y súbela antes al regazo
+    .slip2 = Levantarla con la espalda en el suelo: siéntate y súbela antes al regazo
 variant-bridge-loaded-incline = Puente con peso, espalda elevada
     .setup = Espalda elevada, pesa en los huesos de la cadera, vientre libre
     .breath = Suelta el aire al subir
@@ -246,7 +246,7 @@ variant-bridge-single-leg-incline = Puente a una pierna, espalda elevada
     .cue2 = Los dos lados de la pelvis, a la misma altura
     .cue3 = Sube menos si así la pelvis sigue nivelada
     .slip1 = Dar impulso con la pierna libre: déjala quieta, muslos a la par
-    .slip2 = Dolor en la pelvis, delante o detrás: hoy, vuelve a los dos pies
+    .slip2 = Un lado de la pelvis cae: manos en la cadera, mantén los dos a la par
 
 ## Thrust
 
@@ -368,7 +368,7 @@ variant-split-squat-rear-foot-loaded = Pie trasero elevado, dos pesas
     .cue2 = Las pesas cuelgan quietas a los lados
     .cue3 = Baja solo mientras la cadera siga nivelada
     .slip1 = Perder el equilibrio con las manos llenas: deja antes las pesas, luego el pie
-    .slip2 = Tirón en la ingle o la pelvis: hoy, baja el pie de atrás al suelo
+    .slip2 = Empujar con el pie de atrás: solo apoya el empeine, sube la pierna delantera
     .uncertain = Más difícil que su vecina de peldaño en cuanto el peso pasa de unos pocos kilos.
 
 ## Lunge
@@ -530,7 +530,7 @@ variant-step-down-5-held = Bajada del escalón bajo, con apoyo
     .cue1 = Dobla la pierna de arriba; el otro talón roza el suelo
     .cue2 = Cadera nivelada, rodilla sobre la punta del pie
     .cue3 = El peso se queda en el pie de arriba
-    .slip1 = Cae primero la cadera de abajo: fíjate en que las dos sigan a la par
+    .slip1 = La cadera de abajo cae antes: las dos a la par, dobla menos
     .slip2 = Cargar el peso en el talón: solo roza el suelo
 variant-step-down-heel-tap-held = Toque de talón delante, con apoyo
     .setup = De pie sobre una pierna, una mano en el respaldo de una silla
@@ -562,7 +562,7 @@ variant-step-down-20 = Bajada del escalón, 20 cm
     .cue1 = Dobla la pierna de arriba; el otro talón roza el suelo
     .cue2 = Baja solo mientras la cadera siga nivelada
     .cue3 = Sube empujando con todo el pie de arriba
-    .slip1 = Dolor delante de la rodilla al bajar: escalón más bajo, cadera más atrás
+    .slip1 = La rodilla pasa mucho de los dedos: cadera atrás o escalón más bajo
     .slip2 = La pelvis se ladea: baja menos, una mano en la pared
 variant-step-down-to-chair = Sentarse con una sola pierna
     .setup = Asiento alto detrás, una pared al lado, un pie en el aire
@@ -614,7 +614,7 @@ variant-push-up-kneeling = Flexión de brazos, de rodillas
     .cue2 = Los codos apuntan atrás y un poco hacia fuera
     .cue3 = Sin abombamiento en el centro del vientre
     .slip1 = Doblarse por la cadera: recoge la pelvis, rodillas más atrás
-    .slip2 = Un relieve en medio del vientre: hoy, vuelve a la silla
+    .slip2 = El centro del vientre se abomba: hoy, vuelve a la silla
 variant-push-up-floor = Flexión de brazos
     .setup = Manos bajo los hombros, puntas de los pies en el suelo
     .breath = Suelta el aire al empujar
@@ -887,7 +887,7 @@ variant-vertical-pull-full = Dominada
     .cue2 = Barbilla por encima de la barra, sin balanceo
     .cue3 = Baja hasta estirar los brazos
     .slip1 = Patear para llegar: para ahí o vuelve a la banda
-    .slip2 = Relieve en el vientre al colgar: costillas abajo, rodillas algo dobladas
+    .slip2 = El vientre se abomba al colgar: costillas abajo, rodillas algo dobladas
 
 ## Arms
 
@@ -982,7 +982,7 @@ variant-carry-one-hand = Paseo con carga en una mano
     .cue1 = Mantén el cuerpo erguido, sin inclinarte al otro lado
     .cue2 = La cadera, nivelada en cada paso
     .cue3 = Repite el recorrido con el otro lado
-    .slip1 = Inclinarse al otro lado: menos peso hasta andar derecho el tronco
+    .slip1 = Inclinarse al otro lado: menos peso hasta andar con el tronco vertical
     .slip2 = Una cadera cae en cada paso: pasos cortos, o carga con las dos manos
 variant-carry-racked = Paseo con carga en los hombros
     .setup = Una pesa en cada hombro, codos cerca del cuerpo
@@ -991,7 +991,7 @@ variant-carry-racked = Paseo con carga en los hombros
     .cue2 = Camina con el cuerpo erguido, pasos cortos y silenciosos
     .cue3 = Deja las pesas antes de cansarte
     .slip1 = Los codos caen y la espalda se arquea: déjalas antes
-    .slip2 = Pesadez en la pelvis: suelta el aire al andar, menos peso y más bajo
+    .slip2 = Aguantar el aire con la carga: suéltalo cada dos pasos
 
 ## Balance
 
@@ -1103,7 +1103,7 @@ variant-front-plank-kneeling-forearms = Plancha de rodillas, antebrazos
     .cue2 = Una sola línea, de la cabeza a las rodillas
     .cue3 = Sin abombamiento en el centro del vientre
     .slip1 = Codos muy adelantados: ponlos bajo los hombros
-    .slip2 = Un relieve en el vientre: baja y vuelve a la encimera
+    .slip2 = El centro del vientre se abomba: baja y vuelve a la encimera
 variant-front-plank-all-fours = Cuatro apoyos, peso adelante
     .setup = Manos bajo los hombros, rodillas bajo la cadera
     .breath = Sigue respirando, a ritmo tranquilo y regular
@@ -1362,7 +1362,7 @@ variant-curl-up-turn-incline = Encogimiento con giro, espalda elevada
     .cue2 = Los dos glúteos siguen apoyados
     .cue3 = Si el centro del vientre se abomba, sube menos
     .slip1 = Girar antes de subir: primero arriba, luego al lado
-    .slip2 = Un relieve al girar: quédate con el encogimiento simple
+    .slip2 = El centro del vientre se abomba al girar: quédate con el encogimiento simple
 
 ## Press-out
 
@@ -1580,7 +1580,7 @@ variant-breathing-side-lying = Respiración de lado
     .cue2 = El vientre y el suelo pélvico se sueltan al tomar aire
     .cue3 = Sin esfuerzo: deja que lo haga la respiración
     .slip1 = Forzar el aire: deja que llegue por sí solo
-    .slip2 = Mareo leve: respira menos hondo y descansa tras soltar el aire
+    .slip2 = Respirar cada vez más hondo: poco aire, y descansa tras soltarlo
 variant-breathing-seated = Respiración sentada
     .setup = En una silla, pies apoyados, manos en las costillas bajas
     .breath = Toma aire por la nariz y suéltalo despacio
@@ -1603,7 +1603,7 @@ variant-breathing-under-load = Respiración con una pesa
     .cue1 = La misma respiración tranquila que sin peso
     .cue2 = El suelo pélvico se suelta al tomar aire
     .cue3 = Deja la pesa si notas que aguantas el aire
-    .slip1 = Aguantar al coger la pesa: suelta el aire al levantarla
+    .slip1 = Aguantar el aire al tomar la pesa: suéltalo al levantarla
     .slip2 = Echarse atrás con ella: menos peso, costillas sobre la cadera
 variant-breathing-sit-to-stand = Respirar al sentarse y levantarse
     .setup = Silla estable detrás de ti, pies bajo las rodillas
@@ -1612,7 +1612,7 @@ variant-breathing-sit-to-stand = Respirar al sentarse y levantarse
     .cue2 = Siéntate mientras tomas aire
     .cue3 = No aguantes el aire para levantarte
     .slip1 = Subir y luego respirar: empieza el aire, sigue el cuerpo
-    .slip2 = Mareo al levantarte: siéntate, más despacio, descansa entre dos
+    .slip2 = Levantarse deprisa: dos respiraciones tranquilas entre una y otra
 
 ## Pelvic floor
 
@@ -1652,7 +1652,7 @@ variant-pelvic-floor-standing = Activaciones de pie
     .cue2 = De pie, como si esperaras el autobús
     .cue3 = Suelta tanto tiempo como hayas mantenido
     .slip1 = Apretar los glúteos: apoya las manos en una mesa y aflójalos
-    .slip2 = Más pesadez después que antes: vuelve a la silla o a tumbarte de lado
+    .slip2 = Quedarse en tensión entre una y otra: descansa tanto como mantuviste
 
 ## Mobility: the back
 
@@ -1797,7 +1797,7 @@ ladder-mobility-ankle = Movilidad de tobillo
 
 variant-mobility-ankle-rock-seated = Talones y puntas, en silla
     .setup = En una silla, pies apoyados bajo las rodillas
-    .breath = Sigue respirando, con calma y sin pausas
+    .breath = Sigue respirando, a ritmo tranquilo y regular
     .cue1 = Levanta los talones, luego las puntas
     .cue2 = Despacio, hasta donde resulte fácil, en los dos sentidos
     .cue3 = El lado del dedo gordo sigue apoyado
