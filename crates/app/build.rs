@@ -23,11 +23,18 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     wanted.extend(rules.conditions().iter().map(|c| format!("condition-{}", c.id)));
     let asking = rules.conditions().iter().filter(|c| c.asks != Asks::Nothing);
     wanted.extend(asking.map(|c| format!("condition-{}.ask", c.id)));
-    wanted.extend(catalogue.ladders.iter().map(|l| format!("ladder-{}", l.id)));
+    for ladder in &catalogue.ladders {
+        let id = format!("ladder-{}", ladder.id);
+        // Each level above the first says why it is harder than the one below.
+        wanted.extend((2..=ladder.levels.len()).map(|n| format!("{id}.step{n}")));
+        wanted.extend(ladder.uncertain.then(|| format!("{id}.uncertain")));
+        wanted.push(id);
+    }
     for place in catalogue.places() {
         let id = format!("variant-{}", place.variant.id);
-        wanted.extend(["setup", "breath"].iter().map(|a| format!("{id}.{a}")));
+        wanted.extend(["setup", "breath", "slip1"].iter().map(|a| format!("{id}.{a}")));
         wanted.extend((1..=place.variant.cues).map(|n| format!("{id}.cue{n}")));
+        wanted.extend(place.variant.uncertain.then(|| format!("{id}.uncertain")));
         wanted.push(id);
     }
     wanted.extend(rules.checks().iter().map(|c| format!("check-{}", c.id)));

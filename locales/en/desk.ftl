@@ -264,11 +264,34 @@ desk-kind-other = Entry
 ## The coach's own words and pictures
 
 moves-title = Moves
-moves-sub = Every ladder, easiest step first. Choose a move to put your own cues or a picture of yours in the place of the built-in ones.
+moves-sub = Every ladder, easiest step first. Choose a move to see what it asks for, its usual slips, and to put your own cues or a picture of yours in the place of the built-in ones.
 moves-line = { $own ->
     [0] { $levels } steps
    *[other] { $levels } steps, { $own } with words of yours
 }
+moves-doubt = Doubtful:
+moves-doubtful = doubtful
+moves-slips = Usual slips, and what to do instead
+moves-top = none above this one
+moves-facts = What it asks for
+moves-position = Position
+moves-held = Held
+moves-held-body = nothing
+moves-held-one = one weight
+moves-held-pair = a weight in each hand
+moves-held-barbell = a barbell
+moves-held-band = a long band to pull against
+moves-held-assist = a long band that carries part of her
+moves-needs = Kit
+moves-mind = Mind
+moves-usual = Usual start
+moves-usual-what = common practice; her own start and the lightest load decide
+moves-range = { $from } to { $to }
+moves-ready = Next step
+moves-ready-load = at { $load }, at the top of the range
+moves-ready-help = at { $load } of help or less
+moves-ready-reps = at { $count } reps, or the top of the range
+moves-ready-seconds = at { $count } seconds, or the top of the range
 moves-step = Step { $step }
 moves-own = { $picture ->
     [yes] { $cues ->

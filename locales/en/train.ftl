@@ -149,6 +149,7 @@ timer-stop = Stop the clock
 
 more-title = More about this set and session
 more-how = How
+more-slips = Usual slips, and what to do instead
 more-why = Why this
 more-options = Other options
 more-options-none = There is no other option for this today.

@@ -264,11 +264,34 @@ desk-kind-other = Entrada
 ## The coach's own words and pictures
 
 moves-title = Movimientos
-moves-sub = Todas las escaleras, desde el peldaño más fácil. Elige un movimiento para poner tus propias indicaciones o una imagen tuya en lugar de las que trae el programa.
+moves-sub = Todas las escaleras, desde el peldaño más fácil. Elige un movimiento para ver qué pide y sus errores frecuentes, y para poner tus propias indicaciones o una imagen tuya en lugar de las que trae el programa.
 moves-line = { $own ->
     [0] { $levels } peldaños
    *[other] { $levels } peldaños, { $own } con palabras tuyas
 }
+moves-doubt = Dudoso:
+moves-doubtful = dudoso
+moves-slips = Errores frecuentes y qué hacer en su lugar
+moves-top = ninguno por encima
+moves-facts = Qué pide
+moves-position = Postura
+moves-held = Carga
+moves-held-body = ninguna
+moves-held-one = una pesa
+moves-held-pair = una pesa en cada mano
+moves-held-barbell = una barra
+moves-held-band = una banda larga de la que tirar
+moves-held-assist = una banda larga que lleva parte del peso
+moves-needs = Material
+moves-mind = Atención a
+moves-usual = Inicio habitual
+moves-usual-what = práctica común; deciden su propio inicio y la carga más ligera
+moves-range = { $from } a { $to }
+moves-ready = Peldaño siguiente
+moves-ready-load = con { $load }, en lo alto del rango
+moves-ready-help = con { $load } de ayuda o menos
+moves-ready-reps = con { $count } repeticiones, o lo alto del rango
+moves-ready-seconds = con { $count } segundos, o lo alto del rango
 moves-step = Peldaño { $step }
 moves-own = { $picture ->
     [yes] { $cues ->

@@ -149,6 +149,7 @@ timer-stop = Parar el reloj
 
 more-title = Más sobre esta serie y la sesión
 more-how = Cómo
+more-slips = Errores frecuentes y qué hacer en su lugar
 more-why = Por qué esto
 more-options = Otras opciones
 more-options-none = Hoy no hay otra opción para esto.

@@ -226,6 +226,17 @@ pub enum ReadyMark {
     },
 }
 
+/// Loads that a coach would usually begin with: common practice, no source. The coach alone sees them; no proposal reads them.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(export)]
+pub struct UsualStart {
+    /// From so many kilograms, all that is held together.
+    pub from: f64,
+    /// To so many.
+    pub to: f64,
+}
+
 /// One way to do a level.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
@@ -247,14 +258,26 @@ pub struct Variant {
     pub group: Option<GroupId>,
     /// When the level above is due.
     pub ready: ReadyMark,
+    /// What a coach would usually begin with; for weights alone, as a band's force is not known before it is chosen.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub usual_start: Option<UsualStart>,
     /// True when one side works at a time (a set is one side after the other).
     #[serde(default)]
     pub per_side: bool,
     /// Cautions.
     #[serde(default)]
     pub cautions: Vec<Caution>,
-    /// How many cues `catalogue.ftl` holds for it (`.cue1`, `.cue2`, `.cue3`).
+    /// How many cues `catalogue.ftl` holds for it (`.cue1`, `.cue2` ...).
     pub cues: u8,
+    /// True if something about it is doubtful; `catalogue.ftl` says what (`.uncertain`).
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub uncertain: bool,
+}
+
+/// For serde, which hands over a reference.
+#[allow(clippy::trivially_copy_pass_by_ref)]
+fn is_false(value: &bool) -> bool {
+    !value
 }
 
 impl Variant {
@@ -292,6 +315,9 @@ pub struct Ladder {
     pub pattern: Pattern,
     /// Region.
     pub region: Region,
+    /// True if something about it is doubtful; `catalogue.ftl` says what (`.uncertain`).
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub uncertain: bool,
     /// Levels, easiest first.
     pub levels: Vec<Level>,
 }
@@ -370,7 +396,7 @@ impl Catalogue {
         })
     }
 
-    /// Checks that ids are unique, groups exist, shares and cues are in range, and that the variants
+    /// Checks that ids are unique, groups exist, shares, cues and usual starts are in range, and that the variants
     /// of a group are all one-sided or all two-sided.
     ///
     /// # Errors
@@ -404,8 +430,21 @@ impl Catalogue {
             if v.share.as_ref().is_some_and(|s| !(s.share > 0.0 && s.share <= 1.0)) {
                 return wrong(format!("{} has a share out of range", v.id));
             }
-            if !(2..=3).contains(&v.cues) {
-                return wrong(format!("{} needs two or three cues", v.id));
+            if !(2..=4).contains(&v.cues) {
+                return wrong(format!("{} needs two to four cues", v.id));
+            }
+            let weight = match v.loading {
+                Loading::One | Loading::Pair | Loading::Barbell => true,
+                Loading::Body | Loading::Band { .. } | Loading::Assist { .. } => false,
+            };
+            if weight != v.usual_start.is_some() {
+                return wrong(format!(
+                    "{}: a usual start stands where a weight is held, and there alone",
+                    v.id
+                ));
+            }
+            if v.usual_start.is_some_and(|s| !(s.from > 0.0 && s.to >= s.from && s.to.is_finite())) {
+                return wrong(format!("{} has a usual start out of range", v.id));
             }
         }
         for ladder in &self.ladders {

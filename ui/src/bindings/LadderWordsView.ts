@@ -11,6 +11,10 @@ export type LadderWordsView = {
  */
 ladder: LadderId, 
 /**
+ * True if something about it is doubtful; the words say what.
+ */
+uncertain: boolean, 
+/**
  * Its levels.
  */
 levels: Array<Array<VariantWordsView>>, };

@@ -9,6 +9,14 @@ export function builtInCues(variant: VariantId, count: number): string[] {
     .map((id) => say(id));
 }
 
+/** Usual slips of a variant and what to do instead, as sentences. */
+export function slipsOf(variant: VariantId): string[] {
+  return [1, 2]
+    .map((n) => `variant-${variant}.slip${n}`)
+    .filter(has)
+    .map((id) => say(id));
+}
+
 /** The cues to show. */
 export function cuesOf(of: { variant: VariantId; cues: number; own: VariantWords | null }): string[] {
   return of.own && of.own.cues.length > 0 ? of.own.cues : builtInCues(of.variant, of.cues);

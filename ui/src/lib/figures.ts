@@ -2,6 +2,7 @@
 import type { Movement } from './figure';
 import { floor } from './movements/floor';
 import { lunges } from './movements/lunges';
+import { mobility } from './movements/mobility';
 import { seatedAndHanging } from './movements/seated';
 import { standing } from './movements/standing';
 import { steady } from './movements/steady';
@@ -16,6 +17,7 @@ export const movements: Record<string, Movement> = {
   ...lunges,
   ...trunk,
   ...steady,
+  ...mobility,
 };
 
 /** The plainest movement of each ladder, for a variant that this version does not know. */
@@ -49,7 +51,11 @@ const PLAIN: Record<string, string> = {
   calf: 'calf-two-legs',
   breathing: 'breathing-seated',
   'pelvic-floor': 'pelvic-floor-long',
-  mobility: 'mobility-side-bend-seated',
+  mobility: 'mobility-round-seated',
+  'mobility-turn': 'mobility-turn-counter',
+  'mobility-hip': 'mobility-hip-fold-seated',
+  'mobility-ankle': 'mobility-ankle-knees-forward',
+  'mobility-shoulder': 'mobility-shoulder-circles-seated',
   impact: 'impact-bounce',
 };
 

@@ -183,6 +183,7 @@ export type { TrendPoint } from '../bindings/TrendPoint';
 export type { TrendView } from '../bindings/TrendView';
 export type { Urge } from '../bindings/Urge';
 export type { Urgency } from '../bindings/Urgency';
+export type { UsualStart } from '../bindings/UsualStart';
 export type { VariantId } from '../bindings/VariantId';
 export type { VariantWords } from '../bindings/VariantWords';
 export type { VariantWordsView } from '../bindings/VariantWordsView';

@@ -25,6 +25,7 @@ impl Profile {
         let catalogue = &self.books.catalogue;
         let ladders = catalogue.ladders.iter().map(|ladder| LadderWordsView {
             ladder: ladder.id.clone(),
+            uncertain: ladder.uncertain,
             levels: ladder
                 .levels
                 .iter()
@@ -32,6 +33,13 @@ impl Profile {
                     let variants = level.variants.iter().map(|variant| VariantWordsView {
                         variant: variant.id.clone(),
                         cues: variant.cues,
+                        position: variant.position,
+                        needs: variant.needs.clone(),
+                        cautions: variant.cautions.clone(),
+                        loading: variant.loading,
+                        ready: variant.ready,
+                        usual_start: variant.usual_start,
+                        uncertain: variant.uncertain,
                         own: own.iter().find(|w| w.variant == variant.id).cloned(),
                     });
                     variants.collect()

@@ -1,6 +1,7 @@
 //! The choice of the load (DESIGN 5.3).
 
 use crate::story::*;
+use newel_engine::kit::Load;
 use newel_engine::programme::Tempo;
 use newel_engine::proposal::Target;
 use newel_engine::reason::ReasonCode as R;
@@ -248,6 +249,40 @@ fn a_lay_off_with_nothing_to_take_off_is_the_bottom_of_the_range() {
     let after = s.next("vertical-pull");
     assert!(s.external(&after) <= s.external(&before) + 1e-9, "no less help than before");
     assert_eq!(after.target, Target::Reps(3));
+}
+
+/// After 20 days away, with two bands to help: the help that is proposed, in kilograms.
+fn help_after_weeks_away(more_reserve: f64) -> f64 {
+    use crate::rules_matter::{changed, entry};
+    let rules = changed(|rules, _| {
+        entry(rules, "rules", "load.lay-off")["numbers"]["more_reserve"] = more_reserve.into();
+        // A chance that binds little, so that the mean decides.
+        entry(rules, "rules", "load.target")["numbers"]["alpha"] = 0.3.into();
+    });
+    let thin = Load::Assist { bands: vec![full_kit().bands[0].clone()] };
+    let mut s = Story::by(rules);
+    s.owns(full_kit()).programme(vec![slot("vertical-pull", 3, 6, 3)], 2).starts_at(
+        "vertical-pull",
+        2,
+        Some(thin.clone()),
+    );
+    for _ in 0..6 {
+        s.trains();
+        for _ in 0..2 {
+            s.does_with("vertical-pull", thin.clone(), 4, left(2));
+        }
+        s.ends().settled().days(2);
+    }
+    s.days(20);
+    let next = s.next("vertical-pull");
+    assert_eq!(next.variant.to_string(), "vertical-pull-band-assisted");
+    -s.external(&next)
+}
+
+#[test]
+fn after_weeks_away_help_stays_only_where_it_leaves_one_more_in_reserve() {
+    let (plain, one_more) = (help_after_weeks_away(0.0), help_after_weeks_away(1.0));
+    assert!(one_more > plain + 0.5, "{one_more} kg of help, and {plain} kg by the plain aim");
 }
 
 #[test]

@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used)]
 
 mod ahead;
+mod catalogue;
 mod effort;
 mod finding;
 mod gains;

@@ -14,7 +14,7 @@ export class WordsDraft {
   /** A file was chosen that is no picture. */
   refused = $state(false);
 
-  constructor(of: VariantWordsView) {
+  constructor(of: Pick<VariantWordsView, 'variant' | 'cues' | 'own'>) {
     this.variant = of.variant;
     const own = of.own?.cues ?? [];
     this.cues = Array.from({ length: PLACES }, (_, i) => own[i] ?? '');

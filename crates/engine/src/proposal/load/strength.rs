@@ -29,10 +29,14 @@ impl LoadCase<'_> {
 
     /// True if a load passes the mean test and the test of the floor, both at the bottom of the range.
     pub(super) fn holds(&self, place: &Place<'_>, tracker: &Tracker, load: &Load) -> bool {
+        self.holds_at(place, tracker, load, self.effort.target)
+    }
+
+    /// The same with another reserve aimed at.
+    fn holds_at(&self, place: &Place<'_>, tracker: &Tracker, load: &Load, aim: f64) -> bool {
         effective_load(place.variant, load, self.body).is_some_and(|w| {
             let (_, risk) = self.outlook(place, tracker, w, f64::from(self.range.low()));
-            self.passes_mean(place, tracker, w, self.effort.target)
-                && risk <= self.number("load.target", "alpha")
+            self.passes_mean(place, tracker, w, aim) && risk <= self.number("load.target", "alpha")
         })
     }
 
@@ -55,7 +59,12 @@ impl LoadCase<'_> {
     ) -> Option<Pick> {
         let bounds = self.within_bounds(place, uses, last, exposures);
         let alpha = self.number("load.target", "alpha");
-        let heaviest = bounds.permitted.iter().rfind(|l| self.holds(place, tracker, l)).cloned();
+        // Where weeks away took no load off, one more is aimed at: with less help as with a body's own weight.
+        let mut aim = self.effort.target;
+        if bounds.nothing_to_take_off {
+            aim += self.number("load.lay-off", "more_reserve");
+        }
+        let heaviest = bounds.permitted.iter().rfind(|l| self.holds_at(place, tracker, l, aim)).cloned();
         let beyond = bounds.all.iter().rfind(|l| self.holds(place, tracker, l)).cloned();
         let kg = |l: &Load| place.variant.external(l).0;
         if let Some(pick) =
@@ -73,10 +82,6 @@ impl LoadCase<'_> {
             None => (bounds.all.first()?.clone(), true),
         };
         let w = effective_load(place.variant, &load, self.body)?;
-        let mut aim = self.effort.target;
-        if bounds.nothing_to_take_off {
-            aim += self.number("load.lay-off", "more_reserve");
-        }
         let too_hard =
             (nothing_qualifies || bounds.nothing_to_take_off) && !self.passes_mean(place, tracker, w, aim);
 
@@ -155,7 +160,8 @@ impl LoadCase<'_> {
         {
             reasons.push(self.step_bound());
         }
-        if nothing_qualifies {
+        // It may hold by the plain aim, and only the one more after weeks away be too much for it.
+        if nothing_qualifies && !self.holds(place, tracker, &load) {
             reasons.push(
                 Reason::new(self.rules(), ReasonCode::NothingLighter, "load.nothing-lighter")
                     .with("load", Fact::Load(load.clone())),
