@@ -1,5 +1,5 @@
 // The figures as paper draws them: what Figure.svelte draws at rest, written out for crates/paper, one variant a line.
-// After a change of a figure: `cargo xtask paper-figures` (vitest -u writes the file anew).
+// After a change of a figure: `npm run paper-figures`, which writes the file anew.
 import { cleanup, render } from '@testing-library/svelte';
 import { expect, test } from 'vitest';
 import catalogue from '../../../crates/engine/data/catalogue.json';
