@@ -2,6 +2,8 @@
 // A command that cannot do what was asked rejects with an ErrorView (see `errorOf`).
 import { invoke } from '@tauri-apps/api/core';
 import type {
+  AdviceView,
+  LookFor,
   CheckInForm,
   AppView,
   ChosenFile,
@@ -152,6 +154,8 @@ export const programmeEdit = (programme: string, edit: Edit): Promise<PlanbookVi
   invoke('programme_edit', { programme, edit });
 export const programmeTurn = (programme: string, back: boolean): Promise<PlanbookView> =>
   invoke('programme_turn', { programme, back });
+export const programmeAdvice = (programme: string, look: LookFor | null): Promise<AdviceView> =>
+  invoke('programme_advice', { programme, look });
 export const programmeAway = (programme: string, away: boolean): Promise<PlanbookView> =>
   invoke('programme_away', { programme, away });
 export const wordsView = (): Promise<LadderWordsView[]> => invoke('words_view');
