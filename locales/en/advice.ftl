@@ -68,8 +68,8 @@ advice-by-restriction = a restriction of yours
 
 fix-kit = Missing: { $pieces }
 fix-on-the-day = Each day’s proposal keeps to it by itself.
-fix-levels = Allow from step { $level } on
-fix-ladder = Take { $ladder } instead
+fix-levels = Allow from step { $level } on: { $variant }
+fix-ladder = Take { $ladder } instead: { $variant }
 fix-reserve = Aim at { $target } left
 fix-rounds = { $rounds ->
     [one] One round: { $what }

@@ -68,8 +68,8 @@ advice-by-restriction = una restricción tuya
 
 fix-kit = Falta: { $pieces }
 fix-on-the-day = La propuesta de cada día ya lo respeta por sí sola.
-fix-levels = Permitir desde el peldaño { $level }
-fix-ladder = Poner { $ladder } en su lugar
+fix-levels = Permitir desde el peldaño { $level }: { $variant }
+fix-ladder = Poner { $ladder } en su lugar: { $variant }
 fix-reserve = Apuntar a { $target } en reserva
 fix-rounds = { $rounds ->
     [one] Una ronda: { $what }

@@ -5,7 +5,7 @@ use crate::catalogue::{Ladder, Loading, Place, Variant};
 use crate::gains::Piece;
 use crate::ground::{Bar, Ground};
 use crate::history::History;
-use crate::ids::{LadderId, PersonId};
+use crate::ids::{LadderId, PersonId, VariantId};
 use crate::programme::LevelSpan;
 use crate::proposal::{Bench, Gate, progress};
 use crate::rules::RulePack;
@@ -18,6 +18,7 @@ use std::rc::Rc;
 #[derive(Clone, Debug)]
 pub(super) struct Rung {
     pub(super) level: u8,
+    pub(super) variant: VariantId,
     pub(super) bar: Option<Bar>,
     /// What would have to be in her kit besides.
     pub(super) pieces: Vec<Piece>,
@@ -120,6 +121,19 @@ impl<'a> Seen<'a> {
         is_open(&rungs.now, span) && rungs.last.as_ref().is_none_or(|last| is_open(last, span))
     }
 
+    /// The easiest variant of a ladder that stays open from today to the last day, or is open today.
+    pub(super) fn easiest(&self, ladder: &'a Ladder, span: Option<LevelSpan>) -> Option<VariantId> {
+        let rungs = self.rungs(ladder);
+        let open = |rungs: &[Rung]| -> Vec<VariantId> {
+            let inside = rungs.iter().filter(|r| within(r.level, span) && r.bar.is_none());
+            inside.map(|r| r.variant.clone()).collect()
+        };
+        let now = open(&rungs.now);
+        let stays = rungs.last.as_deref().map(open);
+        let both = now.iter().find(|v| stays.as_ref().is_none_or(|stays| stays.contains(v)));
+        both.or(now.first()).cloned()
+    }
+
     /// The first day on which a ladder is no longer as it is today, open or not.
     pub(super) fn turns(&self, ladder: &'a Ladder, span: Option<LevelSpan>) -> Option<NaiveDate> {
         let today = is_open(&self.rungs(ladder).now, span);
@@ -157,7 +171,7 @@ fn rungs(ground: &Ground<'_>, ladder: &Ladder) -> Vec<Rung> {
         for variant in &at.variants {
             let bar = ground.bar(&Place { ladder, level: usize::from(level), variant }, None);
             let pieces = if bar == Some(Bar::Kit) { missing(ground, variant) } else { Vec::new() };
-            all.push(Rung { level, bar, pieces });
+            all.push(Rung { level, variant: variant.id.clone(), bar, pieces });
         }
     }
     all

@@ -179,6 +179,18 @@ fn ways_out<'a>(
     seen: &[Seen<'a>],
 ) -> Vec<Fix> {
     let helped = |ladder: &'a Ladder, span| concerned.iter().filter(|s| s.has_open(ladder, span)).count();
+    // The variant is that of the first who is helped.
+    let naming = |fix: Fix, ladder: &'a Ladder, span| {
+        let variant =
+            concerned.iter().filter(|s| s.has_open(ladder, span)).find_map(|s| s.easiest(ladder, span));
+        match (fix, variant) {
+            (Fix::Edit { does, mut facts, helps, edit }, Some(variant)) => {
+                facts.insert("variant".to_owned(), Fact::Variant(variant));
+                Fix::Edit { does, facts, helps, edit }
+            }
+            (fix, _) => fix,
+        }
+    };
     let mut fixes = Vec::new();
     if let Some(span) = slot.levels {
         // Down alone: a level above what the coach allowed is not hers to be given.
@@ -187,7 +199,8 @@ fn ways_out<'a>(
         if let Some((low, n)) = best {
             let to = Fact::Number(f64::from(low) + 1.0);
             let widen = Edit::LevelsOfSlot { slot: slot.id.clone(), low: Some(low), high: None };
-            fixes.push(edit(FixCode::Levels, "level", to, n, widen));
+            let fix = edit(FixCode::Levels, "level", to, n, widen);
+            fixes.push(naming(fix, ladder, Some(LevelSpan { low, ..span })));
         }
     }
     if !pieces.is_empty() {
@@ -200,15 +213,19 @@ fn ways_out<'a>(
             (l, helped(l, None), all)
         });
         // The first in the catalogue's order among equals.
-        each.filter(|(_, n, _)| *n > 0).fold(None, |best: Option<(&Ladder, usize, usize)>, next| match best {
-            Some(b) if (b.1, b.2) >= (next.1, next.2) => Some(b),
-            Some(_) | None => Some(next),
-        })
+        each.filter(|(_, n, _)| *n > 0).fold(
+            None,
+            |best: Option<(&'a Ladder, usize, usize)>, next| match best {
+                Some(b) if (b.1, b.2) >= (next.1, next.2) => Some(b),
+                Some(_) | None => Some(next),
+            },
+        )
     };
     let same = ranked(&|p| p == ladder.pattern);
     if let Some((other, n, _)) = same.or_else(|| ranked(&|p| are_kin(p, ladder.pattern))) {
         let change = Edit::LadderOfSlot { slot: slot.id.clone(), ladder: other.id.clone() };
-        fixes.push(edit(FixCode::Ladder, "ladder", Fact::Ladder(other.id.clone()), n, change));
+        let fix = edit(FixCode::Ladder, "ladder", Fact::Ladder(other.id.clone()), n, change);
+        fixes.push(naming(fix, other, None));
     }
     fixes
 }

@@ -133,6 +133,8 @@ fn a_slot_that_her_kit_cannot_make_names_her_the_piece_and_the_easier_level() {
     assert!(found.fixes.contains(&Fix::Kit { pieces: vec![Piece::OneWeight] }), "{:?}", found.fixes);
     // One edit lets the level below in, and she is named no more.
     let mended = mended(&programme, &found);
+    let Some(Fix::Edit { facts, .. }) = found.fixes.first() else { panic!("an edit first") };
+    assert_eq!(facts.get("variant"), Some(&Fact::Variant("split-squat-full".into())), "and it is named");
     let levels = mended.sessions[0].blocks[0].slots[0].levels;
     assert_eq!(levels, Some(LevelSpan { low: 1, high: 2 }), "the nearest easier level that she can do");
     assert!(!codes(&look(&mended, &[&with, &without])).contains(&Code::NoKit));
