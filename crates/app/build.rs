@@ -2,6 +2,7 @@
 //! of a rule leaves one of its numbers out.
 
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
+use newel_engine::advice::{AdviceCode, FixCode};
 use newel_engine::catalogue::Catalogue;
 use newel_engine::monitor::Notice;
 use newel_engine::reason::ReasonCode;
@@ -18,6 +19,8 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     let mut wanted: Vec<String> = Vec::new();
     wanted.extend(ReasonCode::ALL.iter().map(|c| format!("reason-{}", c.slug())));
     wanted.extend(FINDING_CODES.iter().map(|c| format!("desk-{c}")));
+    wanted.extend(AdviceCode::ALL.iter().map(|c| format!("advice-{}", c.slug())));
+    wanted.extend(FixCode::ALL.iter().map(|c| format!("fix-{}", c.slug())));
     wanted.extend(Notice::ALL.iter().map(|n| format!("watch-{}", n.slug())));
     wanted.extend(rules.symptoms().iter().map(|k| format!("symptom-{}", k.id)));
     wanted.extend(rules.conditions().iter().map(|c| format!("condition-{}", c.id)));

@@ -81,6 +81,10 @@ rule-watch-hard-set = A set is hard with at most { $over_target } rep more in re
 rule-watch-guideline-pregnant = Guideline while pregnant: at least { $minutes } minutes of activity a week over at least { $days } days.
 rule-watch-guideline-postpartum = Guideline after a birth: at least { $minutes } minutes of activity a week over at least { $days } days.
 rule-watch-rate = Symptom rates are of the last { $days } days; a rate is told from { $sessions } sessions on with an interval of { $confidence_percent } %, and set against the rest from { $rest_sessions } sessions and { $marked } marked ones on.
+rule-advice-push-pull = While a programme is written it is said when push or pull takes more than { $most_share_percent } % of the sets of both, from { $from_sets } sets a week on.
+rule-advice-knee-hip = While a programme is written it is said when knee (squat, single leg) or hip (hinge, bridge) takes more than { $most_share_percent } % of the sets of both, from { $from_sets } sets a week on.
+rule-advice-week-sets = While a programme is written it is said when a push, pull, squat, hinge, bridge or single-leg movement has fewer than { $least } or more than { $most } hard sets a week.
+rule-advice-minutes = While a programme is written it is said when a session takes { $over_share_percent } % longer than it is meant to; once it was logged { $logged } times the logs count, and it is said when they are { $logged_share_percent } % off the estimate.
 rule-fresh-start = A first time on a ladder after a birth or a loss keeps at least { $reserve } reps in reserve.
 
 ## Effort by stage

@@ -180,6 +180,10 @@ rule-watch-hard-set = Una serie es dura si deja en reserva como mucho { $over_ta
 rule-watch-guideline-pregnant = Recomendación en el embarazo: al menos { $minutes } minutos de actividad por semana, en al menos { $days } días.
 rule-watch-guideline-postpartum = Recomendación después de un parto: al menos { $minutes } minutos de actividad por semana, en al menos { $days } días.
 rule-watch-rate = Las frecuencias de síntomas son de los últimos { $days } días; una frecuencia se da a partir de { $sessions } sesiones, con un intervalo del { $confidence_percent } %, y se compara con el resto a partir de { $rest_sessions } sesiones y { $marked } con marca.
+rule-advice-push-pull = Al escribir un programa se avisa si el empuje o la tracción ocupa más del { $most_share_percent } % de las series de ambos, a partir de { $from_sets } series por semana.
+rule-advice-knee-hip = Al escribir un programa se avisa si la rodilla (sentadilla, una pierna) o la cadera (bisagra, puente) ocupa más del { $most_share_percent } % de las series de ambas, a partir de { $from_sets } series por semana.
+rule-advice-week-sets = Al escribir un programa se avisa si un movimiento de empuje, tracción, sentadilla, bisagra, puente o una pierna tiene menos de { $least } o más de { $most } series duras por semana.
+rule-advice-minutes = Al escribir un programa se avisa si una sesión dura un { $over_share_percent } % más de lo previsto; cuando se ha registrado { $logged } veces cuentan los registros, y se avisa si se apartan un { $logged_share_percent } % de lo calculado.
 rule-fresh-start = La primera vez en una escalera después de un parto o una pérdida deja en reserva un mínimo de { $reserve ->
     [one] { $reserve } repetición
    *[other] { $reserve } repeticiones

@@ -5,10 +5,10 @@
 use chrono::{DateTime, FixedOffset, Local, NaiveDate};
 use newel_app::print::{PrintForm, PrintedView};
 use newel_app::views::{
-    AppView, CheckInForm, ChosenFile, ClassForm, ClassView, ClearanceForm, ClientForm, ClientView,
-    CorrectionForm, DeskView, ErrorView, FinishForm, ImpactForm, IntakeForm, KitView, LadderWordsView,
-    MarkedView, OverrideForm, PathView, PictureView, PlanbookView, Role, RosterView, SafetyView, SendView,
-    SetForm, TakeInView, TrainView, WordsForm, WrittenView,
+    AdviceView, AppView, CheckInForm, ChosenFile, ClassForm, ClassView, ClearanceForm, ClientForm,
+    ClientView, CorrectionForm, DeskView, ErrorView, FinishForm, ImpactForm, IntakeForm, KitView,
+    LadderWordsView, LookFor, MarkedView, OverrideForm, PathView, PictureView, PlanbookView, Role,
+    RosterView, SafetyView, SendView, SetForm, TakeInView, TrainView, WordsForm, WrittenView,
 };
 use newel_app::{AppError, Newel, Worker};
 use newel_engine::class::Laid;
@@ -561,6 +561,16 @@ pub async fn programme_turn(
     back: bool,
 ) -> Result<PlanbookView, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.programme_turn(programme, back)).await
+}
+
+/// What there is to say about a programme while it is written.
+#[tauri::command]
+pub async fn programme_advice(
+    worker: State<'_, Worker>,
+    programme: ProgrammeId,
+    look: Option<LookFor>,
+) -> Result<AdviceView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.advice_view(now(), programme, look)).await
 }
 
 /// Puts a programme away, or takes it out again.

@@ -98,6 +98,7 @@ pub fn run() {
             commands::programme_new,
             commands::programme_edit,
             commands::programme_turn,
+            commands::programme_advice,
             commands::programme_away,
             commands::train_onward,
             commands::words_view,

@@ -234,3 +234,77 @@ async fn a_session_is_written_from_nothing_undone_redone_and_survives_a_crash() 
     assert!(text.contains("Kitchen strength") && text.contains("\"weeks\":4"));
     window.close().await
 }
+
+#[tokio::test]
+async fn a_slot_that_a_client_cannot_do_names_her_and_one_press_mends_it() -> Result<()> {
+    let scratch = tempfile::tempdir()?;
+    let folder = target("advice")?;
+    let window = Window::open(Opening::new(scratch.path()).size(LAPTOP)).await?;
+    job::ask(&window, "profile_new", json!({ "name": "Coach Wren", "role": "coach" })).await?;
+    job::ask(
+        &window,
+        "client_add",
+        json!({ "form": { "name": "Client Ash", "stage": null, "intake": null } }),
+    )
+    .await?;
+    window.client().refresh().await?;
+    window.find(&id("desk")).await?;
+    let mut hand = Hand { window: &window, clicks: 0, keys: 0 };
+    hand.clicks("nav-planbook").await?;
+    hand.clicks("new-title").await?;
+    hand.types("Bars").await?;
+    hand.presses(Key::Enter).await?;
+    window.find(&id("editor")).await?;
+    hand.clicks("write-session").await?;
+    let seen =
+        until_written(&window, |b| b["programme"]["sessions"].as_array().map(Vec::len) == Some(1)).await?;
+    let session = seen["programme"]["sessions"][0]["id"].as_str().unwrap_or_default().to_owned();
+    hand.clicks(&format!("add-find-{session}")).await?;
+    hand.types("vertical").await?;
+    hand.presses(Key::Enter).await?;
+    hand.presses(Key::Enter).await?;
+    let seen = until_written(&window, |b| blocks(b, 0) == 1).await?;
+    let slot = seen["programme"]["sessions"][0]["blocks"][0]["slots"][0]["id"].as_str().unwrap_or_default();
+    // She owns nothing: of a pull from above the easiest step alone is hers.
+    window.until("document.querySelector('[data-testid=advice-line-lowest-kit]')").await?;
+    assert!(!window.has(&id("advice-line-no-kit")).await?, "the easiest step is still allowed");
+    // From step 2 on there is nothing left for her, and she is named without anything being asked.
+    hand.clicks(&format!("slot-more-{slot}")).await?;
+    window
+        .run(
+            "const s = document.querySelector(`[data-testid=slot-from-${arguments[0]}]`); s.value = '1'; \
+             s.dispatchEvent(new Event('change', { bubbles: true }));",
+            vec![json!(slot)],
+        )
+        .await?;
+    let begun = std::time::Instant::now();
+    window.until("document.querySelector('[data-testid=advice-line-no-kit]')").await?;
+    println!("named {:?} after the change", begun.elapsed());
+    let line = window.read(&id("advice-line-no-kit")).await?.text;
+    assert!(line.contains("Client Ash") && line.contains("pull-up bar"), "{line}");
+    let mark = window
+        .run(
+            "return document.querySelector(`[data-testid=slot-mark-${arguments[0]}] .unseen`).textContent;",
+            vec![json!(slot)],
+        )
+        .await?;
+    assert!(mark.as_str().is_some_and(|m| m.starts_with("One remark: ")), "{mark}");
+    taps(&window, &format!("slot-mark-{slot}")).await?;
+    let there = window.run("return document.activeElement.parentElement.id;", Vec::new()).await?;
+    assert_eq!(there, json!(format!("advice-{slot}")), "the mark leads to what is said");
+    assert_eq!(window.axe().await?, Vec::new());
+    assert_eq!(fit::cut(&window).await?, Vec::<String>::new());
+    window.picture(folder.join("named.png")).await?;
+    hand.clicks("fix-levels").await?;
+    window.until("!document.querySelector('[data-testid=advice-line-no-kit]')").await?;
+    let mended = book(&window).await?;
+    assert_eq!(mended["programme"]["sessions"][0]["blocks"][0]["slots"][0]["levels"], json!(null));
+    // Undone, she is named again; looked through for one, the same.
+    taps(&window, "undo-edit").await?;
+    window.until("document.querySelector('[data-testid=advice-line-no-kit]')").await?;
+    window.resize(PHONE).await?;
+    assert_eq!(fit::cut(&window).await?, Vec::<String>::new());
+    assert_eq!(window.axe().await?, Vec::new());
+    window.picture(folder.join("named-phone.png")).await?;
+    window.close().await
+}

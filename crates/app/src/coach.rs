@@ -1,5 +1,6 @@
 //! The coach's side: Roster, Desk, one client's story, answers and plan files.
 
+mod advice;
 mod answers;
 mod class;
 mod desk;

@@ -276,6 +276,15 @@ impl Profile {
         self.cache.get(&person).ok_or(AppError::Internal)
     }
 
+    /// What is known about several people at once, in their order.
+    pub(crate) fn known_of(&mut self, people: &[PersonId]) -> Result<Vec<(PersonId, &Known)>, AppError> {
+        for person in people {
+            self.known(*person)?;
+        }
+        let known = |person: &PersonId| self.cache.get(person).map(|k| (*person, k));
+        Ok(people.iter().filter_map(known).collect())
+    }
+
     /// What is known about the profile's own person.
     ///
     /// # Errors

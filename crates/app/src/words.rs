@@ -156,9 +156,9 @@ mod tests {
     use super::*;
     use newel_engine::catalogue::Catalogue;
     use newel_engine::kit::Load;
-    use newel_engine::units::{MassUnit, Weight};
     use newel_engine::reason::ReasonCode;
     use newel_engine::rules::RulePack;
+    use newel_engine::units::{MassUnit, Weight};
 
     #[test]
     fn every_file_can_be_read_and_no_id_stands_twice() {

@@ -71,13 +71,13 @@ fn every_document_is_printed_in_both_languages_and_no_message_is_missing() {
                 },
             },
         ];
-        asked.extend(programme.sessions.iter().map(|s| PrintWhat::Handout {
-            programme: programme.id,
-            session: s.id.clone(),
-        }));
         asked.extend(
-            clients.iter().map(|c| PrintWhat::Letter { person: c.person, letter: letter.clone() }),
+            programme
+                .sessions
+                .iter()
+                .map(|s| PrintWhat::Handout { programme: programme.id, session: s.id.clone() }),
         );
+        asked.extend(clients.iter().map(|c| PrintWhat::Letter { person: c.person, letter: letter.clone() }));
         for what in asked {
             let done = coach.print(now(), &form(what.clone(), language)).unwrap();
             assert!(done.pages >= 1 && done.bytes.starts_with(b"%PDF"), "{what:?}");
@@ -98,7 +98,8 @@ fn a_handout_is_made_for_whoever_trains_and_for_nobody_whose_training_is_closed(
     for client in &clients {
         let coach = practice.coach();
         let gate = coach.client_view(now(), client.person).unwrap().next.map(|n| n.gate);
-        let done = coach.print(now(), &form(PrintWhat::HandoutFor { person: client.person, session: None }, "en"));
+        let done =
+            coach.print(now(), &form(PrintWhat::HandoutFor { person: client.person, session: None }, "en"));
         match gate {
             Some(Gate::Open) => {
                 made += 1;
@@ -123,9 +124,8 @@ fn a_letter_goes_out_with_leave_an_address_and_a_question_alone() {
         question: "May she?".to_owned(),
         agreed: Some(now().date_naive()),
     };
-    let mut ask = |letter: LetterForm| {
-        practice.coach().print(now(), &form(PrintWhat::Letter { person, letter }, "en"))
-    };
+    let mut ask =
+        |letter: LetterForm| practice.coach().print(now(), &form(PrintWhat::Letter { person, letter }, "en"));
     assert_eq!(refusal(ask(LetterForm { agreed: None, ..whole.clone() })), Refusal::ConsentMissing);
     let ahead = now().date_naive().succ_opt();
     assert_eq!(refusal(ask(LetterForm { agreed: ahead, ..whole.clone() })), Refusal::DateCannotBe);
@@ -152,7 +152,9 @@ fn a_class_shows_what_each_would_be_proposed_by_herself() {
     for row in &view.rows {
         match row.proposal.gate {
             Gate::Open => assert_eq!(row.proposal.slots.len(), slots, "{}", row.name),
-            Gate::Closed { .. } => assert!(row.proposal.slots.is_empty() && row.late.is_empty(), "{}", row.name),
+            Gate::Closed { .. } => {
+                assert!(row.proposal.slots.is_empty() && row.late.is_empty(), "{}", row.name)
+            }
         }
         for late in &row.late {
             let slot = row.proposal.slots.iter().find(|p| p.slot == late.slot).unwrap();
@@ -164,10 +166,14 @@ fn a_class_shows_what_each_would_be_proposed_by_herself() {
     for client in practice.clients() {
         let coach = practice.coach();
         let Some(own) = coach.client_view(now(), client.person).unwrap().next else { continue };
-        let hers = ClassForm { programme: own.programme, session: own.session.clone(), people: vec![client.person] };
+        let hers =
+            ClassForm { programme: own.programme, session: own.session.clone(), people: vec![client.person] };
         assert_eq!(coach.class_view(now(), &hers).unwrap().rows[0].proposal, own, "{}", client.name);
     }
-    assert_eq!(refusal(practice.coach().class_view(now(), &ClassForm { people: Vec::new(), ..form })), Refusal::NothingChosen);
+    assert_eq!(
+        refusal(practice.coach().class_view(now(), &ClassForm { people: Vec::new(), ..form })),
+        Refusal::NothingChosen
+    );
 }
 
 #[test]

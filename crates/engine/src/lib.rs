@@ -4,6 +4,7 @@
 //! in, and uses no floating-point function but those of `libm`. The same records give the same
 //! proposal on every device, bit for bit.
 
+pub mod advice;
 pub mod catalogue;
 pub mod class;
 pub mod flow;

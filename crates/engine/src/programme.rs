@@ -45,6 +45,9 @@ pub struct PlanSession {
     pub id: PlanSessionId,
     /// Its name.
     pub title: String,
+    /// Minutes that the coach means it to take; `None` where she named none. Nothing is left out by it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub minutes: Option<u16>,
     /// Blocks in order.
     pub blocks: Vec<Block>,
 }
@@ -240,6 +243,9 @@ impl Programme {
             }
             if session.slots().next().is_none() {
                 return Err(E::Empty(session.title.clone()));
+            }
+            if session.minutes.is_some_and(|m| !(1..=600).contains(&m)) {
+                return Err(E::Range(format!("the minutes of {}", session.title)));
             }
             for block in &session.blocks {
                 if !seen.insert(block.id.as_str()) {

@@ -59,6 +59,13 @@ pub enum Edit {
         /// At most 80 characters.
         title: String,
     },
+    /// How many minutes a session is meant to take; left open if absent.
+    MinutesOfSession {
+        /// Which.
+        session: PlanSessionId,
+        /// 5 to 180.
+        minutes: Option<u16>,
+    },
     /// A session goes.
     DropSession {
         /// Which.
@@ -301,7 +308,12 @@ fn apply(
         Edit::AddSession { title } => {
             within(programme.sessions.len() + 1, 1..=MOST_SESSIONS)?;
             let title = titled(title)?;
-            programme.sessions.push(PlanSession { id: fresh().into(), title, blocks: Vec::new() });
+            programme.sessions.push(PlanSession {
+                id: fresh().into(),
+                title,
+                minutes: None,
+                blocks: Vec::new(),
+            });
         }
         Edit::CopySession { session } => {
             within(programme.sessions.len() + 1, 1..=MOST_SESSIONS)?;
@@ -322,6 +334,10 @@ fn apply(
         Edit::TitleSession { session, title } => {
             let at = session_at(programme, session)?;
             programme.sessions[at].title = titled(title)?;
+        }
+        Edit::MinutesOfSession { session, minutes } => {
+            let at = session_at(programme, session)?;
+            programme.sessions[at].minutes = minutes.map(|m| within(m, 5..=180)).transpose()?;
         }
         Edit::DropSession { session } => {
             let at = session_at(programme, session)?;

@@ -29,7 +29,7 @@ impl Kind {
     }
 
     /// The newest format version that this program reads. Version 2 of a plan is version 1 with a coach's own words and
-    /// pictures, or with a programme that has an end; one without any is still written as version 1, so that older programs read it.
+    /// pictures, or with a programme that has an end or a session that is meant to take so many minutes; one without any is still written as version 1, so that older programs read it.
     pub(crate) const fn newest(self) -> u32 {
         match self {
             Self::Log => 1,
@@ -131,7 +131,8 @@ pub struct PlanDocument {
 impl PlanDocument {
     /// The version that it is written in.
     pub(crate) fn version(&self) -> u32 {
-        let has_end = self.programme.as_ref().is_some_and(|p| p.weeks.is_some());
-        if self.words.is_empty() && self.pictures.is_empty() && !has_end { 1 } else { Kind::Plan.newest() }
+        let is_timed = |p: &Programme| p.weeks.is_some() || p.sessions.iter().any(|s| s.minutes.is_some());
+        let timed = self.programme.as_ref().is_some_and(is_timed);
+        if self.words.is_empty() && self.pictures.is_empty() && !timed { 1 } else { Kind::Plan.newest() }
     }
 }

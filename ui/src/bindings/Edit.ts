@@ -43,7 +43,15 @@ session: PlanSessionId,
 /**
  * At most 80 characters.
  */
-title: string, } | { "edit": "drop_session", 
+title: string, } | { "edit": "minutes_of_session", 
+/**
+ * Which.
+ */
+session: PlanSessionId, 
+/**
+ * 5 to 180.
+ */
+minutes: number | null, } | { "edit": "drop_session", 
 /**
  * Which.
  */

@@ -15,6 +15,10 @@ id: PlanSessionId,
  */
 title: string, 
 /**
+ * Minutes that the coach means it to take; `None` where she named none. Nothing is left out by it.
+ */
+minutes?: number | null, 
+/**
  * Blocks in order.
  */
 blocks: Array<Block>, };

@@ -7,6 +7,8 @@ import type {
   Laid,
   ClassView,
   ClassForm,
+  AdviceView,
+  LookFor,
   CheckInForm,
   AppView,
   ChosenFile,
@@ -170,6 +172,8 @@ export const programmeEdit = (programme: string, edit: Edit): Promise<PlanbookVi
   invoke('programme_edit', { programme, edit });
 export const programmeTurn = (programme: string, back: boolean): Promise<PlanbookView> =>
   invoke('programme_turn', { programme, back });
+export const programmeAdvice = (programme: string, look: LookFor | null): Promise<AdviceView> =>
+  invoke('programme_advice', { programme, look });
 export const programmeAway = (programme: string, away: boolean): Promise<PlanbookView> =>
   invoke('programme_away', { programme, away });
 export const wordsView = (): Promise<LadderWordsView[]> => invoke('words_view');

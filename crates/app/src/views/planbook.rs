@@ -1,9 +1,10 @@
 //! The Planbook: programmes to read and to write.
 
+use newel_engine::advice::{Advice, SessionMinutes};
 use newel_engine::catalogue::Pattern;
-use newel_engine::ids::LadderId;
+use newel_engine::ids::{LadderId, PersonId, ProgrammeId};
 use newel_engine::programme::Programme;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 /// The Planbook.
@@ -58,4 +59,50 @@ pub struct LadderToWrite {
     pub pattern: Pattern,
     /// How many levels it has.
     pub levels: u8,
+}
+
+/// Whom a programme is looked through for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "of", rename_all = "snake_case")]
+#[ts(export)]
+pub enum LookFor {
+    /// Those to whom it was given.
+    Given,
+    /// Every client.
+    All,
+    /// One client.
+    One {
+        /// Who.
+        person: PersonId,
+    },
+}
+
+/// A client by name.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, TS)]
+#[ts(export)]
+pub struct ClientName {
+    /// Who.
+    pub person: PersonId,
+    /// Her name.
+    pub name: String,
+}
+
+/// What there is to say about a programme while it is written.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct AdviceView {
+    /// The programme.
+    pub programme: ProgrammeId,
+    /// Whom it was looked through for: as it was asked, or by itself those to whom it was given, or all if there are none.
+    pub look: LookFor,
+    /// How many that were.
+    pub looked: u32,
+    /// To how many it was given.
+    pub given: u32,
+    /// Every client, by name.
+    pub clients: Vec<ClientName>,
+    /// What there is to say, in the order of the programme.
+    pub advice: Vec<Advice>,
+    /// Minutes of each session, as written and as logged.
+    pub minutes: Vec<SessionMinutes>,
 }

@@ -13,7 +13,7 @@ mod types;
 
 pub use ahead::Ahead;
 pub use bench::{Bench, Inputs};
-pub use effort::Effort;
+pub use effort::{Effort, effort};
 pub use level::ready_for_more;
 pub use load::{LoadCase, Pick};
 pub use session::{Progress, next_session, progress};

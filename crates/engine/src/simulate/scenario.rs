@@ -300,7 +300,7 @@ impl Scenario {
             title: self.name.into(),
             per_week: 3,
             weeks: None,
-            sessions: vec![PlanSession { id: "a".into(), title: "A".into(), blocks }],
+            sessions: vec![PlanSession { id: "a".into(), title: "A".into(), minutes: None, blocks }],
         }
     }
 }

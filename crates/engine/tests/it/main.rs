@@ -3,6 +3,7 @@
 // Helpers of tests stand outside of test functions and may unwrap like them.
 #![allow(clippy::unwrap_used)]
 
+mod advice;
 mod ahead;
 mod catalogue;
 mod effort;

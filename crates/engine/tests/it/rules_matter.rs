@@ -193,6 +193,20 @@ const TABLE: &[(Tale, &[Other])] = &[
         ],
     ),
     (around::left_open, &[("session.open", "hours", 5.0), ("session.next-day", "days", 3.0)]),
+    (
+        around::looked_through,
+        &[
+            ("advice.push-pull", "from_sets", 20.0),
+            ("advice.push-pull", "most_share", 0.8),
+            ("advice.knee-hip", "from_sets", 20.0),
+            ("advice.knee-hip", "most_share", 0.8),
+            ("advice.week-sets", "least", 3.0),
+            ("advice.week-sets", "most", 10.0),
+            ("advice.minutes", "over_share", 0.3),
+            ("advice.minutes", "logged", 5.0),
+            ("advice.minutes", "logged_share", 0.6),
+        ],
+    ),
     (tale::first_time_after_a_birth, &[("fresh.start", "reserve", 7.0)]),
 ];
 

@@ -208,3 +208,42 @@ pub fn after_an_illness(rules: RulePack) -> String {
     }
     told
 }
+
+/// What is said of programmes of so many sets, and of sessions that took so many minutes.
+pub fn looked_through(rules: RulePack) -> String {
+    let mut s = Story::by(rules.clone());
+    s.owns(full_kit()).screened(&[], &[]);
+    let mut told = Vec::new();
+    let mut look = |s: &Story, programme: &newel_engine::programme::Programme| {
+        let all = crate::advice::looked(&rules, programme, &[s]);
+        told.push(format!("{:?}", all.iter().map(|a| a.code).collect::<Vec<_>>()));
+    };
+    for rounds in 1..8 {
+        for names in [
+            &["push-up", "overhead-press", "row"][..],
+            &["push-up"],
+            &["squat", "lunge", "hinge"],
+            &["squat"],
+        ] {
+            for twice in [1, 2] {
+                let slots = names.iter().map(|n| slot(n, 8, 12, 3)).collect();
+                let mut programme = programme_of(slots, rounds);
+                programme.sessions[0].blocks[0].rounds = rounds * twice;
+                look(&s, &programme);
+            }
+        }
+    }
+    s.programme(vec![slot("squat", 8, 12, 3)], 3);
+    let mut programme = s.programme.clone();
+    for (took, meant) in [(9, 9), (9, 8), (9, 8), (9, 7), (14, 8), (14, 8), (14, 14)] {
+        s.trains().does_all("squat", 8, left(4));
+        let run = s.run.take().unwrap();
+        let minutes = Some(took);
+        s.says(Payload::SessionEnded { run, effort: Some(5), minutes, note: None }).settled().days(3);
+        for meant in [meant, 6, 7, 8, 9, 10] {
+            programme.sessions[0].minutes = Some(meant);
+            look(&s, &programme);
+        }
+    }
+    told.join("\n")
+}

@@ -144,6 +144,22 @@ fn another_ladder_keeps_the_dose_where_it_is_counted_alike_and_forgets_levels_of
 }
 
 #[test]
+fn the_minutes_that_a_session_is_meant_to_take_stand_in_it_and_are_written_only_where_they_are() {
+    let mut desk = Desk::new();
+    desk.does(Edit::AddSession { title: "Monday".into() });
+    let session = desk.programme.sessions[0].id.clone();
+    let written = |desk: &Desk| serde_json::to_string(&desk.programme).unwrap();
+    let before = written(&desk);
+    assert!(!before.contains("minutes"));
+    desk.does(Edit::MinutesOfSession { session: session.clone(), minutes: Some(30) });
+    assert_eq!(desk.programme.sessions[0].minutes, Some(30));
+    let read: Programme = serde_json::from_str(&written(&desk)).unwrap();
+    assert_eq!(read, desk.programme);
+    desk.does(Edit::MinutesOfSession { session, minutes: None });
+    assert_eq!(written(&desk), before, "byte for byte");
+}
+
+#[test]
 fn what_is_out_of_range_or_not_there_changes_nothing() {
     let mut desk = Desk::new();
     desk.does(Edit::AddSession { title: "Monday".into() });
@@ -163,6 +179,9 @@ fn what_is_out_of_range_or_not_there_changes_nothing() {
         (Edit::Title { title: "x".repeat(81) }, EditError::Range),
         (Edit::PerWeek { per_week: 0 }, EditError::Range),
         (Edit::Weeks { weeks: Some(53) }, EditError::Range),
+        (Edit::MinutesOfSession { session: session.clone(), minutes: Some(4) }, EditError::Range),
+        (Edit::MinutesOfSession { session: session.clone(), minutes: Some(181) }, EditError::Range),
+        (Edit::MinutesOfSession { session: "elsewhere".into(), minutes: None }, EditError::NotThere),
         (shape(0, 60), EditError::Range),
         (shape(13, 60), EditError::Range),
         (shape(3, 601), EditError::Range),
@@ -194,7 +213,7 @@ fn edit_by(desk: &Desk, kind: u8, a: usize, b: usize, c: u16) -> Edit {
     let ladder = LadderId::from(LADDERS[b % LADDERS.len()]);
     let small = u8::try_from(c % 15).unwrap_or(0);
     let some = !b.is_multiple_of(3);
-    match kind % 21 {
+    match kind % 22 {
         0 => Edit::Title { title: format!("title {c}") },
         1 if a.is_multiple_of(2) => Edit::PerWeek { per_week: small },
         1 => Edit::Weeks { weeks: some.then_some(small) },
@@ -235,6 +254,7 @@ fn edit_by(desk: &Desk, kind: u8, a: usize, b: usize, c: u16) -> Edit {
             high: (c.is_multiple_of(2)).then_some(small),
         },
         19 => Edit::FreeTempo { slot: slot(a) },
+        20 => Edit::MinutesOfSession { session: pick(a), minutes: some.then_some(c) },
         _ => Edit::DropSlot { slot: slot(a) },
     }
 }

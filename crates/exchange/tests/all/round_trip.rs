@@ -2,7 +2,9 @@
 
 use crate::support::*;
 use newel_engine::record::Payload;
-use newel_exchange::{Document, Kind, WriteError, read, read_log, read_plan, write_log, write_plan};
+use newel_exchange::{
+    Document, Kind, PlanDocument, WriteError, read, read_log, read_plan, write_log, write_plan,
+};
 use proptest::prelude::*;
 
 #[test]
@@ -26,6 +28,26 @@ fn a_plan_without_a_programme_brings_answers_alone() {
     let mut answers = plan();
     (answers.programme, answers.starts) = (None, vec![]);
     assert_eq!(read_plan(&write_plan(&answers).unwrap()).unwrap(), answers);
+}
+
+#[test]
+fn weeks_and_minutes_are_of_version_2_and_a_plan_without_them_stays_of_version_1() {
+    let version = |plan: &PlanDocument| {
+        let text = String::from_utf8(write_plan(plan).unwrap()).unwrap();
+        (1..=2).find(|v| text.contains(&format!("\"version\":{v}"))).unwrap()
+    };
+    assert_eq!(version(&plan()), 1);
+    let mut meant = plan();
+    meant.programme.as_mut().unwrap().sessions[0].minutes = Some(30);
+    assert_eq!(
+        version(&meant),
+        2,
+        "an older program is told to be too old, and does not stumble over a field"
+    );
+    assert_eq!(read_plan(&write_plan(&meant).unwrap()).unwrap(), meant);
+    let mut ends = plan();
+    ends.programme.as_mut().unwrap().weeks = Some(4);
+    assert_eq!(version(&ends), 2);
 }
 
 #[test]

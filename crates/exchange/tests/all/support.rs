@@ -340,7 +340,12 @@ pub fn plan() -> PlanDocument {
             title: "Back to the staircase".into(),
             per_week: 2,
             weeks: None,
-            sessions: vec![PlanSession { id: "monday".into(), title: "Monday".into(), blocks: vec![block] }],
+            sessions: vec![PlanSession {
+                id: "monday".into(),
+                title: "Monday".into(),
+                minutes: None,
+                blocks: vec![block],
+            }],
         }),
         starts: vec![start()],
         lines: stream(LAPTOP, of_the_laptop()),

@@ -146,7 +146,7 @@ fn programme(chance: &mut Chance, catalogue: &Catalogue) -> Programme {
         title: "drawn".into(),
         per_week: 2,
         weeks: None,
-        sessions: vec![PlanSession { id: "a".into(), title: "A".into(), blocks }],
+        sessions: vec![PlanSession { id: "a".into(), title: "A".into(), minutes: None, blocks }],
     }
 }
 

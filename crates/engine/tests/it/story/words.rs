@@ -94,6 +94,6 @@ pub fn programme_of(slots: Vec<Slot>, rounds: u8) -> Programme {
         title: "Strength at home".into(),
         per_week: 2,
         weeks: None,
-        sessions: vec![PlanSession { id: "a".into(), title: "A".into(), blocks }],
+        sessions: vec![PlanSession { id: "a".into(), title: "A".into(), minutes: None, blocks }],
     }
 }
