@@ -37,6 +37,7 @@ pub fn run() {
         .setup(move |app| set_up(app, &launch))
         .invoke_handler(tauri::generate_handler![
             commands::choose_save_path,
+            commands::choose_folder,
             commands::app_view,
             commands::profile_open,
             commands::profile_close,
@@ -83,6 +84,9 @@ pub fn run() {
             commands::intake_record,
             commands::rule_set,
             commands::programme_give,
+            commands::programme_give_to,
+            commands::revisions,
+            commands::plans_write,
             commands::record_withdraw_for,
             commands::desk_view,
             commands::client_view,

@@ -4,21 +4,21 @@ use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use newel_engine::kit::Load;
 use newel_engine::reason::{Fact, Reason};
+use newel_engine::revision::Change;
 use newel_engine::units::{MassUnit, Weight};
 use std::sync::OnceLock;
 
-const FILES: &[(&str, &str)] = &[
-    ("catalogue", include_str!("../../../locales/en/catalogue.ftl")),
-    ("symptoms", include_str!("../../../locales/en/symptoms.ftl")),
-    ("conditions", include_str!("../../../locales/en/conditions.ftl")),
-    ("reasons", include_str!("../../../locales/en/reasons.ftl")),
-    ("errors", include_str!("../../../locales/en/errors.ftl")),
-    ("files", include_str!("../../../locales/en/files.ftl")),
-    ("desk", include_str!("../../../locales/en/desk.ftl")),
-    ("screens", include_str!("../../../locales/en/screens.ftl")),
-    ("watch", include_str!("../../../locales/en/watch.ftl")),
-    ("rules", include_str!("../../../locales/en/rules.ftl")),
-];
+macro_rules! files {
+    ($language:literal: $($name:literal),+ $(,)?) => {
+        &[$(($name, include_str!(concat!("../../../locales/", $language, "/", $name, ".ftl")))),+]
+    };
+}
+
+const ENGLISH: &[(&str, &str)] = files!("en": "catalogue", "symptoms", "conditions", "reasons", "errors", "files", "desk",
+    "screens", "watch", "rules");
+
+const SPANISH: &[(&str, &str)] = files!("es": "catalogue", "symptoms", "conditions", "reasons", "errors", "files", "desk",
+    "screens", "watch", "rules");
 
 /// A catalogue of words.
 pub struct Words {
@@ -31,8 +31,15 @@ impl Words {
     /// English.
     #[must_use]
     pub fn english() -> &'static Self {
-        static ENGLISH: OnceLock<Words> = OnceLock::new();
-        ENGLISH.get_or_init(|| Self::read("en", FILES))
+        static WORDS: OnceLock<Words> = OnceLock::new();
+        WORDS.get_or_init(|| Self::read("en", ENGLISH))
+    }
+
+    /// The words of a language by its tag; English for one that there are none of.
+    #[must_use]
+    pub fn of(language: &str) -> &'static Self {
+        static WORDS: OnceLock<Words> = OnceLock::new();
+        if language == "es" { WORDS.get_or_init(|| Self::read("es", SPANISH)) } else { Self::english() }
     }
 
     fn read(language: &str, files: &[(&str, &str)]) -> Self {
@@ -94,6 +101,17 @@ impl Words {
             args.set(name.clone(), self.value(fact));
         }
         self.say_with(&format!("desk-{code}"), &args).unwrap_or_else(|| code.to_owned())
+    }
+
+    /// The sentence of a change that a revision makes.
+    #[must_use]
+    pub fn change(&self, change: &Change) -> String {
+        let mut args = FluentArgs::new();
+        for (name, fact) in &change.facts {
+            args.set(name.clone(), self.value(fact));
+        }
+        self.say_with(&format!("change-{}", change.code), &args)
+            .map_or_else(|| change.code.to_owned(), as_sentence)
     }
 
     /// A name of a variant.
@@ -178,6 +196,8 @@ mod tests {
     #[test]
     fn every_file_can_be_read_and_no_id_stands_twice() {
         assert_eq!(Words::english().faults, Vec::<String>::new());
+        assert_eq!(Words::of("es").faults, Vec::<String>::new());
+        assert_ne!(Words::of("es").say("ladder-squat"), Words::english().say("ladder-squat"));
     }
 
     #[test]

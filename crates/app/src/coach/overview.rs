@@ -85,6 +85,13 @@ impl Overview {
         DateTime::parse_from_rfc3339(self.taken_in.get(&person.to_string())?).ok()
     }
 
+    /// What was kept of the last plan file that was written for a client; `None` if none was, or if a later one is known of.
+    pub fn last_kept(&self, person: PersonId, known: &Known) -> Option<&SentHead> {
+        let hers = known.plan.as_ref().map_or(0, |p| p.sequence);
+        let last = last_sequence(known).unwrap_or(0);
+        self.sent.get(&person).filter(|s| s.sequence >= hers && s.sequence >= last)
+    }
+
     /// The programme that a client trains: by her log, else the one that was given.
     pub fn trains<'a>(&'a self, person: PersonId, known: &'a Known) -> Option<&'a Programme> {
         let hers = known.plan.as_ref().map(|p| &p.programme);
@@ -201,6 +208,7 @@ impl Profile {
         overview: &Overview,
         person: PersonId,
         known: &Known,
+        day: NaiveDate,
     ) -> Result<FilesView, AppError> {
         let device = self.store.device()?;
         let hers = known.plan.as_ref();
@@ -208,9 +216,8 @@ impl Profile {
         let sent = last_sent(known);
         let last = last_sequence(known);
         // What she was sent last: kept here, or in her log where she has taken it in.
-        let kept = overview.sent.get(&person).filter(|s| {
-            hers.is_none_or(|h| s.sequence >= h.sequence) && last.is_none_or(|l| s.sequence >= l)
-        });
+        let kept = overview.last_kept(person, known);
+        let ahead = |begins: Option<NaiveDate>| begins.filter(|b| *b > day);
         let plan = match brings {
             _ if overview.is_unfinished(person) => PlanStanding::Unfinished,
             None => PlanStanding::None,
@@ -221,7 +228,9 @@ impl Profile {
                     None => content_of(brings)?,
                 };
                 let same = match (kept, hers) {
-                    (Some(kept), _) => kept.content == content && kept.begins == overview.begins(person),
+                    (Some(kept), _) => {
+                        kept.content == content && ahead(kept.begins) == ahead(overview.begins(person))
+                    }
                     (None, Some(hers)) => content_of(&hers.programme)? == content,
                     (None, None) => false,
                 };
@@ -241,7 +250,7 @@ impl Profile {
             unsent: u32::try_from(unsent).unwrap_or(u32::MAX),
             taken_in: overview.taken_in(person),
             brings: brings.filter(|b| hers.is_none_or(|h| h.programme.id != b.id)).map(|b| b.title.clone()),
-            begins: overview.begins(person),
+            begins: ahead(overview.begins(person)),
         })
     }
 }
