@@ -437,6 +437,7 @@ roster-no-programme = No programme yet
 roster-week = week { $week }
 roster-week-of = week { $week } of { $weeks }
 roster-week-over = all weeks trained
+roster-last-never = No session yet
 roster-last-days = Last session { $days ->
     [0] today
     [1] yesterday

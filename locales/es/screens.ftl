@@ -443,6 +443,7 @@ roster-no-programme = Aún sin programa
 roster-week = semana { $week }
 roster-week-of = semana { $week } de { $weeks }
 roster-week-over = todas las semanas hechas
+roster-last-never = Aún sin sesiones
 roster-last-days = Última sesión { $days ->
     [0] hoy
     [1] ayer

@@ -97,7 +97,9 @@ async fn a_group_gets_a_programme_a_revision_is_read_first_and_all_files_lie_in_
     looks(&window, &folder, "give").await?;
     taps(&window, "give-keep").await?;
     window.until("!document.querySelector('dialog[open]')").await?;
-    window.until("document.querySelector('[data-testid=roster-said]').innerText.includes('3 clients')").await?;
+    window
+        .until("document.querySelector('[data-testid=roster-said]').innerText.includes('3 clients')")
+        .await?;
     looks(&window, &folder, "roster").await?;
 
     // All that are due: first plans are written at once.

@@ -6,8 +6,8 @@
 use chrono::{DateTime, Days, Duration, FixedOffset};
 use newel_app::coach::Whom;
 use newel_app::views::{
-    CheckInForm, ChosenFile, ClientForm, FinishForm, GiveTo, IntakeForm, Offered, PlanStanding, Role, SetForm,
-    TrainState,
+    CheckInForm, ChosenFile, ClientForm, FinishForm, GiveTo, IntakeForm, Offered, PlanStanding, Role,
+    SetForm, TrainState,
 };
 use newel_app::{AppError, Newel, Profile, Refusal, Replayed};
 use newel_engine::ids::{PersonId, ProgrammeId};
@@ -232,7 +232,8 @@ fn files_for_all_go_into_one_folder_with_a_receipt_that_names_who_was_left_out()
     assert_eq!(left, [(imke, "archived")]);
     let saved = std::fs::read_to_string(out.join(first.file.as_ref().unwrap())).unwrap();
     assert_eq!(saved, first.text);
-    for part in ["Ines", "2 March 2026", "3 files", "noor-plan-1.newel.json", "Kitchen", "Imke: she is archived."]
+    for part in
+        ["Ines", "2 March 2026", "3 files", "noor-plan-1.newel.json", "Kitchen", "Imke: she is archived."]
     {
         assert!(saved.contains(part), "{part} stands in the receipt: {saved}");
     }

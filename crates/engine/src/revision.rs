@@ -65,7 +65,7 @@ impl Change {
         self.with(name, Fact::Number(number.into()))
     }
 
-    fn from_to(self, from: impl Into<f64>, to: impl Into<f64>) -> Self {
+    fn between(self, from: impl Into<f64>, to: impl Into<f64>) -> Self {
         self.number("from", from).number("to", to)
     }
 
@@ -111,11 +111,11 @@ pub fn changes(before: &Programme, after: &Programme) -> Vec<Change> {
         found.push(Change::new("title").words("from", title).words("to", &after.title));
     }
     if *per_week != after.per_week {
-        found.push(Change::new("per-week").from_to(*per_week, after.per_week));
+        found.push(Change::new("per-week").between(*per_week, after.per_week));
     }
     if *weeks != after.weeks {
         // Zero stands for an open end.
-        found.push(Change::new("weeks").from_to(weeks.unwrap_or(0), after.weeks.unwrap_or(0)));
+        found.push(Change::new("weeks").between(weeks.unwrap_or(0), after.weeks.unwrap_or(0)));
     }
     for gone in sessions.iter().filter(|s| after.session(&s.id).is_none()) {
         found.push(Change::new("session-removed").words("session", &gone.title));
@@ -201,13 +201,13 @@ fn in_block(
         found.push(of_block("block-form").words("from", form(*was_form)).words("to", form(after.form)));
     }
     if *rounds != after.rounds {
-        found.push(of_block("block-rounds").from_to(*rounds, after.rounds));
+        found.push(of_block("block-rounds").between(*rounds, after.rounds));
     }
     if *rest_seconds != after.rest_seconds {
-        found.push(of_block("block-rest").from_to(*rest_seconds, after.rest_seconds));
+        found.push(of_block("block-rest").between(*rest_seconds, after.rest_seconds));
     }
     if *rest_between_seconds != after.rest_between_seconds {
-        found.push(of_block("block-between").from_to(*rest_between_seconds, after.rest_between_seconds));
+        found.push(of_block("block-between").between(*rest_between_seconds, after.rest_between_seconds));
     }
     for gone in slots.iter().filter(|s| !places.1.slots.contains_key(&s.id)) {
         found.push(Change::of_slot("slot-removed", session, gone));
@@ -246,7 +246,7 @@ fn in_slot(session: &PlanSession, before: &Slot, after: &Slot, found: &mut Vec<C
         found.push(amount(change, "to", after.dose.amount));
     }
     if *target_rir != after.dose.target_rir {
-        found.push(of_slot("slot-target").from_to(*target_rir, after.dose.target_rir));
+        found.push(of_slot("slot-target").between(*target_rir, after.dose.target_rir));
     }
     if *tempo != after.dose.tempo {
         found.push(pace(pace(of_slot("slot-tempo"), "from", *tempo), "to", after.dose.tempo));

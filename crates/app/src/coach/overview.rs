@@ -120,6 +120,8 @@ pub(super) fn last_sent(known: &Known) -> Option<DateTime<FixedOffset>> {
 pub(crate) struct Standing {
     day: NaiveDate,
     programme: Option<(ProgrammeId, u32)>,
+    /// What the programme of her log says, as [`content_of`] has it.
+    hers: Option<String>,
     /// What there is to see, most urgent first.
     pub findings: Vec<FindingView>,
     /// What waits.
@@ -199,7 +201,8 @@ impl Profile {
             clearance: !bench.ground.waits.is_empty(),
             screen: screening::due(&bench).first().copied(),
         };
-        Ok(Standing { day, programme: None, findings, waits })
+        let hers = known.plan.as_ref().map(|p| content_of(&p.programme)).transpose()?;
+        Ok(Standing { day, programme: None, hers, findings, waits })
     }
 
     /// How the files between coach and client stand.
@@ -223,15 +226,21 @@ impl Profile {
             None => PlanStanding::None,
             Some(_) if last.is_none() && hers.is_none() => PlanStanding::NotSent,
             Some(brings) => {
-                let content = match overview.given(person) {
-                    Some(given) => given.content.clone(),
-                    None => content_of(brings)?,
+                // Worked out once with how she stands; long to do for hundreds.
+                let has = match self.standings.get(&person).map(|s| s.hers.clone()) {
+                    Some(has) => has,
+                    None => hers.map(|h| content_of(&h.programme)).transpose()?,
                 };
-                let same = match (kept, hers) {
+                let content = match (overview.given(person), &has) {
+                    (Some(given), _) => given.content.clone(),
+                    (None, Some(has)) => has.clone(),
+                    (None, None) => content_of(brings)?,
+                };
+                let same = match (kept, &has) {
                     (Some(kept), _) => {
                         kept.content == content && ahead(kept.begins) == ahead(overview.begins(person))
                     }
-                    (None, Some(hers)) => content_of(&hers.programme)? == content,
+                    (None, Some(has)) => *has == content,
                     (None, None) => false,
                 };
                 if same { PlanStanding::UpToDate } else { PlanStanding::Older }

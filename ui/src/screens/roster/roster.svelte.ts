@@ -15,7 +15,9 @@ export type Asking =
   | { what: 'groups'; client: null };
 
 /** So many lines are drawn at once; the rest follows piece by piece, so that the first stand and keys are answered. */
-export const PIECE = 30;
+export const PIECE = 12;
+/** So many milliseconds after the first lines, or after a key, the rest is drawn. */
+export const PAUSE = 200;
 
 export class RosterState {
   view = $state.raw<RosterView | null>(null);
