@@ -7,6 +7,7 @@ use newel_engine::catalogue::Catalogue;
 use newel_engine::monitor::Notice;
 use newel_engine::reason::ReasonCode;
 use newel_engine::review::FINDING_CODES;
+use newel_engine::revision::CHANGE_CODES;
 use newel_engine::rules::{Asks, RulePack};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
@@ -21,6 +22,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     wanted.extend(FINDING_CODES.iter().map(|c| format!("desk-{c}")));
     wanted.extend(AdviceCode::ALL.iter().map(|c| format!("advice-{}", c.slug())));
     wanted.extend(FixCode::ALL.iter().map(|c| format!("fix-{}", c.slug())));
+    wanted.extend(CHANGE_CODES.iter().map(|c| format!("change-{c}")));
     wanted.extend(Notice::ALL.iter().map(|n| format!("watch-{}", n.slug())));
     wanted.extend(rules.symptoms().iter().map(|k| format!("symptom-{}", k.id)));
     wanted.extend(rules.conditions().iter().map(|c| format!("condition-{}", c.id)));

@@ -60,3 +60,170 @@ check-altered = An entry is not as it was written.
 check-broken-chain = An entry does not follow from the one before it.
 check-gap = Entries { $from } to { $to } have not arrived yet.
 check-projection = A summary does not match the log. It can be made anew from it.
+
+## What a revision changes (crates/engine/src/revision.rs). Levels are counted from 1; zero stands for all, for no end, for a free tempo.
+
+change-another-programme = Another programme: “{ $to }” in the place of “{ $from }”
+change-title = The programme is called “{ $to }”, was “{ $from }”
+change-per-week = { $to } sessions a week, were { $from }
+change-weeks = { $to ->
+    [0] No end any more, was { $from } weeks
+   *[other] { $from ->
+        [0] Ends after { $to } weeks, had no end
+       *[other] { $to } weeks, were { $from }
+    }
+}
+change-session-added = New session: { $session }
+change-session-removed = Session taken out: { $session }
+change-session-title = Session “{ $to }”, was “{ $from }”
+change-session-minutes = { $session }: { $to ->
+    [0] no minutes are aimed at any more, { $from } were
+   *[other] { $to } minutes are aimed at, { $from ->
+        [0] none were
+       *[other] { $from } were
+    }
+}
+change-sessions-order = The sessions come in another order
+change-block-added = { $session }: new block, { $form ->
+    [superset] superset
+    [tri_set] tri-set
+    [giant_set] giant set
+    [finisher] finisher
+   *[straight_sets] straight sets
+}: { $more ->
+    [0] { $ladder }
+    [one] { $ladder } and one more
+   *[other] { $ladder } and { $more } more
+}
+change-block-removed = { $session }: block taken out, { $form ->
+    [superset] superset
+    [tri_set] tri-set
+    [giant_set] giant set
+    [finisher] finisher
+   *[straight_sets] straight sets
+}: { $more ->
+    [0] { $ladder }
+    [one] { $ladder } and one more
+   *[other] { $ladder } and { $more } more
+}
+change-block-moved = { $session }: block from “{ $from }”, { $form ->
+    [superset] superset
+    [tri_set] tri-set
+    [giant_set] giant set
+    [finisher] finisher
+   *[straight_sets] straight sets
+}: { $more ->
+    [0] { $ladder }
+    [one] { $ladder } and one more
+   *[other] { $ladder } and { $more } more
+}
+change-block-form = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } and one more
+   *[other] { $ladder } and { $more } more
+}: { $to ->
+    [superset] superset
+    [tri_set] tri-set
+    [giant_set] giant set
+    [finisher] finisher
+   *[straight_sets] straight sets
+}, was { $from ->
+    [superset] superset
+    [tri_set] tri-set
+    [giant_set] giant set
+    [finisher] finisher
+   *[straight_sets] straight sets
+}
+change-block-rounds = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } and one more
+   *[other] { $ladder } and { $more } more
+}: { $to } rounds, were { $from }
+change-block-rest = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } and one more
+   *[other] { $ladder } and { $more } more
+}: rest { $to } s, was { $from } s
+change-block-between = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } and one more
+   *[other] { $ladder } and { $more } more
+}: { $to } s between slots, were { $from } s
+change-blocks-order = { $session }: the blocks come in another order
+change-slot-added = { $session }: new, { $ladder }, { $to_timed ->
+    [1] { $to_low } – { $to_high } seconds
+   *[0] { $to_low } – { $to_high } reps
+}
+change-slot-removed = { $session }: taken out, { $ladder }
+change-slot-moved = { $session }: { $ladder } stands in another block
+change-slot-ladder = { $session }: { $ladder } in the place of { $from }
+change-slot-amount = { $session }, { $ladder }: { $to_timed ->
+    [1] { $to_low } – { $to_high } seconds
+   *[0] { $to_low } – { $to_high } reps
+}, were { $from_timed ->
+    [1] { $from_low } – { $from_high } seconds
+   *[0] { $from_low } – { $from_high } reps
+}
+change-slot-target = { $session }, { $ladder }: aim { $to } left, was { $from }
+change-slot-tempo = { $session }, { $ladder }: tempo { $to_free ->
+    [1] free
+   *[0] { $to_down }-{ $to_pause }-{ $to_up }
+}, was { $from_free ->
+    [1] free
+   *[0] { $from_down }-{ $from_pause }-{ $from_up }
+}
+change-slot-levels = { $session }, { $ladder }: { $to_high ->
+    [0] all steps
+   *[other] steps { $to_low } – { $to_high }
+}, were { $from_high ->
+    [0] all steps
+   *[other] steps { $from_low } – { $from_high }
+}
+change-slots-order = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } and one more
+   *[other] { $ladder } and { $more } more
+}: the slots come in another order
+
+## The receipt beside plan files
+
+day-in-full = { $day } { $month ->
+    [1] January
+    [2] February
+    [3] March
+    [4] April
+    [5] May
+    [6] June
+    [7] July
+    [8] August
+    [9] September
+    [10] October
+    [11] November
+   *[12] December
+} { $year }
+receipt-title = Plan files from { $coach }, { $day }, { $time }
+receipt-written = { $count ->
+    [0] No file was written.
+    [one] One file was written:
+   *[other] { $count } files were written:
+}
+receipt-file = { $name }: { $file }
+receipt-programme = “{ $title }”, her file number { $number }
+receipt-begins = Begins on { $day }
+receipt-entries = { $count ->
+    [0] No entry of yours is in it.
+    [one] One entry of yours is in it, { $fresh } of them new.
+   *[other] { $count } entries of yours are in it, { $fresh } of them new.
+}
+receipt-first = Her first plan.
+receipt-same = The programme is as in her last file.
+receipt-changes = Changed since her last file:
+receipt-left-out = { $count ->
+    [one] Left out:
+   *[other] { $count } left out:
+}
+receipt-care = The files hold health data. Hand each one to her alone, in a way that you both trust. Nothing was sent by itself.
+left-out-no-programme = no programme was given.
+left-out-unfinished = her programme is being written and is not whole yet.
+left-out-up-to-date = nothing is new since her last file.
+left-out-archived = she is archived.

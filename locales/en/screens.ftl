@@ -413,7 +413,10 @@ caution-pelvic_hold = drawing up the pelvic floor
 roster-safety = Safety page
 roster-give = Give a programme
 roster-give-none = No programme to give yet.
-roster-given = “{ $title }” given. It reaches her with the next plan file.
+roster-given = { $count ->
+    [one] “{ $title }” given. It reaches her with the next plan file.
+   *[other] “{ $title }” given to { $count } clients. It reaches them with the next plan files.
+}
 
 roster-filters = Who is in view
 roster-filter-group = Group
@@ -434,6 +437,7 @@ roster-no-programme = No programme yet
 roster-week = week { $week }
 roster-week-of = week { $week } of { $weeks }
 roster-week-over = all weeks trained
+roster-last-never = No session yet
 roster-last-days = Last session { $days ->
     [0] today
     [1] yesterday
@@ -506,6 +510,61 @@ group-remove-of = Remove { $name }
 group-removed = “{ $name }” is removed. Nobody in it was touched.
 group-bring-back = Bring it back
 group-kept = “{ $name }” is kept.
+
+## Plan files for several, and what a revision changes
+
+give-choose = Choose a programme
+give-begins = Begins on (empty: at once)
+give-begins-own = { $name } begins on
+give-to = { $count ->
+    [0] For nobody yet
+    [one] For one client
+   *[other] For { $count } clients
+}
+give-keep = { $count ->
+    [0] Give it
+    [one] Give it to one client
+   *[other] Give it to { $count } clients
+}
+plans-due = { $count ->
+    [0] No plan file is due
+    [one] Write the one that is due
+   *[other] Write all { $count } that are due
+}
+plans-chosen = { $count ->
+    [one] Write the one chosen
+   *[other] Write the { $count } chosen
+}
+plans-elsewhere = Into another folder
+plans-groups = Choose by group
+plans-choose-group = { $name } ({ $count })
+plans-go = { $count ->
+    [one] Write the plan file
+   *[other] Write { $count } plan files
+}
+receipt-kept = The receipt is kept beside them as { $file }.
+revision-title = What changes for whom
+revision-what = Nothing is written yet. What was trained stays as it was trained; this is what the next session goes by.
+revision-plan-none = No programme given
+revision-plan-unfinished = Programme being written: no file yet
+revision-plan-not_sent = Her first plan: { $title }
+revision-plan-older = { $title }
+revision-plan-up_to_date = { $title }, as in her last file
+revision-begins = begins on { $day }
+revision-entries = { $count ->
+    [one] one new entry of yours
+   *[other] { $count } new entries of yours
+}
+revision-proposals = { $count ->
+    [one] Proposed to her otherwise: one move
+   *[other] Proposed to her otherwise: { $count } moves
+}
+revision-proposals-same = What is proposed to her stays the same.
+revision-before = Now: { $offer }
+revision-after = Then: { $offer }
+revision-new = nothing, it is new
+revision-rest = rests
+revision-offered = { $variant }, { $sets } × { $dose }
 
 ## Planbook
 

@@ -22,6 +22,8 @@ ready-left-open = Left halfway: { $day }. { $sets ->
    *[other] { $sets } sets are kept.
 } Today goes on with the next session.
 ready-trained-today = You have trained today. Most bodies want a day between; go on only if this one feels fresh.
+ready-begins = “{ $programme }” begins on { $day }. You can begin earlier if you want.
+ready-begin-earlier = Begin earlier
 ready-over = { $programme }: { $weeks ->
     [one] its week is trained.
    *[other] all { $weeks } weeks are trained.

@@ -60,3 +60,170 @@ check-altered = Una entrada no está como se escribió.
 check-broken-chain = Una entrada no continúa la anterior.
 check-gap = Las entradas { $from } a { $to } aún no han llegado.
 check-projection = Un resumen no coincide con el registro. Puede volver a hacerse a partir de él.
+
+## What a revision changes (crates/engine/src/revision.rs). Levels are counted from 1; zero stands for all, for no end, for a free tempo.
+
+change-another-programme = Otro programa: «{ $to }» en lugar de «{ $from }»
+change-title = El programa se llama «{ $to }», antes «{ $from }»
+change-per-week = { $to } sesiones por semana, antes { $from }
+change-weeks = { $to ->
+    [0] Ya sin final, antes { $from } semanas
+   *[other] { $from ->
+        [0] Termina tras { $to } semanas, antes sin final
+       *[other] { $to } semanas, antes { $from }
+    }
+}
+change-session-added = Sesión nueva: { $session }
+change-session-removed = Sesión quitada: { $session }
+change-session-title = Sesión «{ $to }», antes «{ $from }»
+change-session-minutes = { $session }: { $to ->
+    [0] ya no se buscan minutos, eran { $from }
+   *[other] se buscan { $to } minutos, { $from ->
+        [0] antes ninguno
+       *[other] antes { $from }
+    }
+}
+change-sessions-order = Las sesiones van en otro orden
+change-block-added = { $session }: bloque nuevo, { $form ->
+    [superset] superserie
+    [tri_set] triserie
+    [giant_set] serie gigante
+    [finisher] bloque final
+   *[straight_sets] series simples
+}: { $more ->
+    [0] { $ladder }
+    [one] { $ladder } y otro más
+   *[other] { $ladder } y { $more } más
+}
+change-block-removed = { $session }: bloque quitado, { $form ->
+    [superset] superserie
+    [tri_set] triserie
+    [giant_set] serie gigante
+    [finisher] bloque final
+   *[straight_sets] series simples
+}: { $more ->
+    [0] { $ladder }
+    [one] { $ladder } y otro más
+   *[other] { $ladder } y { $more } más
+}
+change-block-moved = { $session }: bloque que estaba en «{ $from }», { $form ->
+    [superset] superserie
+    [tri_set] triserie
+    [giant_set] serie gigante
+    [finisher] bloque final
+   *[straight_sets] series simples
+}: { $more ->
+    [0] { $ladder }
+    [one] { $ladder } y otro más
+   *[other] { $ladder } y { $more } más
+}
+change-block-form = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } y otro más
+   *[other] { $ladder } y { $more } más
+}: { $to ->
+    [superset] superserie
+    [tri_set] triserie
+    [giant_set] serie gigante
+    [finisher] bloque final
+   *[straight_sets] series simples
+}, antes { $from ->
+    [superset] superserie
+    [tri_set] triserie
+    [giant_set] serie gigante
+    [finisher] bloque final
+   *[straight_sets] series simples
+}
+change-block-rounds = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } y otro más
+   *[other] { $ladder } y { $more } más
+}: { $to } rondas, antes { $from }
+change-block-rest = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } y otro más
+   *[other] { $ladder } y { $more } más
+}: descanso de { $to } s, antes { $from } s
+change-block-between = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } y otro más
+   *[other] { $ladder } y { $more } más
+}: { $to } s entre ejercicios, antes { $from } s
+change-blocks-order = { $session }: los bloques van en otro orden
+change-slot-added = { $session }: nuevo, { $ladder }, { $to_timed ->
+    [1] { $to_low } – { $to_high } segundos
+   *[0] { $to_low } – { $to_high } repeticiones
+}
+change-slot-removed = { $session }: quitado, { $ladder }
+change-slot-moved = { $session }: { $ladder } pasa a otro bloque
+change-slot-ladder = { $session }: { $ladder } en lugar de { $from }
+change-slot-amount = { $session }, { $ladder }: { $to_timed ->
+    [1] { $to_low } – { $to_high } segundos
+   *[0] { $to_low } – { $to_high } repeticiones
+}, antes { $from_timed ->
+    [1] { $from_low } – { $from_high } segundos
+   *[0] { $from_low } – { $from_high } repeticiones
+}
+change-slot-target = { $session }, { $ladder }: { $to } en reserva, antes { $from }
+change-slot-tempo = { $session }, { $ladder }: tempo { $to_free ->
+    [1] libre
+   *[0] { $to_down }-{ $to_pause }-{ $to_up }
+}, antes { $from_free ->
+    [1] libre
+   *[0] { $from_down }-{ $from_pause }-{ $from_up }
+}
+change-slot-levels = { $session }, { $ladder }: { $to_high ->
+    [0] todos los peldaños
+   *[other] peldaños { $to_low } – { $to_high }
+}, antes { $from_high ->
+    [0] todos los peldaños
+   *[other] peldaños { $from_low } – { $from_high }
+}
+change-slots-order = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } y otro más
+   *[other] { $ladder } y { $more } más
+}: los ejercicios van en otro orden
+
+## The receipt beside plan files
+
+day-in-full = { $day } de { $month ->
+    [1] enero
+    [2] febrero
+    [3] marzo
+    [4] abril
+    [5] mayo
+    [6] junio
+    [7] julio
+    [8] agosto
+    [9] septiembre
+    [10] octubre
+    [11] noviembre
+   *[12] diciembre
+} de { $year }
+receipt-title = Archivos de plan de { $coach }, { $day }, { $time }
+receipt-written = { $count ->
+    [0] No se escribió ningún archivo.
+    [one] Se escribió un archivo:
+   *[other] Se escribieron { $count } archivos:
+}
+receipt-file = { $name }: { $file }
+receipt-programme = «{ $title }», su archivo número { $number }
+receipt-begins = Empieza el { $day }
+receipt-entries = { $count ->
+    [0] No lleva ninguna entrada tuya.
+    [one] Lleva una entrada tuya, { $fresh } nueva.
+   *[other] Lleva { $count } entradas tuyas, { $fresh } nuevas.
+}
+receipt-first = Es su primer plan.
+receipt-same = El programa es el de su último archivo.
+receipt-changes = Cambia desde su último archivo:
+receipt-left-out = { $count ->
+    [one] Sin archivo:
+   *[other] { $count } sin archivo:
+}
+receipt-care = Los archivos contienen datos de salud. Entrega cada uno solo a su destinataria, por un medio en el que ambas confiéis. Nada se envió por sí solo.
+left-out-no-programme = no tiene programa asignado.
+left-out-unfinished = su programa está a medio escribir.
+left-out-up-to-date = no hay nada nuevo desde su último archivo.
+left-out-archived = está archivada.

@@ -419,7 +419,10 @@ caution-pelvic_hold = contraer el suelo pélvico
 roster-safety = Página de seguridad
 roster-give = Asignar un programa
 roster-give-none = Aún no hay programas que asignar.
-roster-given = “{ $title }” asignado. Le llega con el próximo archivo de plan.
+roster-given = { $count ->
+    [one] «{ $title }» asignado. Le llega con el próximo archivo de plan.
+   *[other] «{ $title }» asignado a { $count } clientas. Les llega con los próximos archivos de plan.
+}
 
 roster-filters = A quién ves
 roster-filter-group = Grupo
@@ -440,6 +443,7 @@ roster-no-programme = Aún sin programa
 roster-week = semana { $week }
 roster-week-of = semana { $week } de { $weeks }
 roster-week-over = todas las semanas hechas
+roster-last-never = Aún sin sesiones
 roster-last-days = Última sesión { $days ->
     [0] hoy
     [1] ayer
@@ -512,6 +516,61 @@ group-remove-of = Quitar: { $name }
 group-removed = «{ $name }» ya no está. A sus clientas no les cambia nada.
 group-bring-back = Recuperarlo
 group-kept = «{ $name }» queda guardado.
+
+## Plan files for several, and what a revision changes
+
+give-choose = Elige un programa
+give-begins = Empieza el (vacío: enseguida)
+give-begins-own = { $name } empieza el
+give-to = { $count ->
+    [0] Aún para nadie
+    [one] Para una clienta
+   *[other] Para { $count } clientas
+}
+give-keep = { $count ->
+    [0] Asignar
+    [one] Asignar a una clienta
+   *[other] Asignar a { $count } clientas
+}
+plans-due = { $count ->
+    [0] No falta ningún archivo de plan
+    [one] Escribir el que falta
+   *[other] Escribir los { $count } que faltan
+}
+plans-chosen = { $count ->
+    [one] Escribir el elegido
+   *[other] Escribir los { $count } elegidos
+}
+plans-elsewhere = En otra carpeta
+plans-groups = Elegir por grupo
+plans-choose-group = { $name } ({ $count })
+plans-go = { $count ->
+    [one] Escribir el archivo de plan
+   *[other] Escribir { $count } archivos de plan
+}
+receipt-kept = El resguardo queda junto a ellos: { $file }.
+revision-title = Qué cambia y para quién
+revision-what = Aún no se ha escrito nada. Lo entrenado queda como se entrenó; esto vale para la próxima sesión.
+revision-plan-none = Sin programa asignado
+revision-plan-unfinished = Programa a medio escribir: aún sin archivo
+revision-plan-not_sent = Su primer plan: { $title }
+revision-plan-older = { $title }
+revision-plan-up_to_date = { $title }, como en su último archivo
+revision-begins = empieza el { $day }
+revision-entries = { $count ->
+    [one] una entrada tuya nueva
+   *[other] { $count } entradas tuyas nuevas
+}
+revision-proposals = { $count ->
+    [one] Se le propone distinto: un ejercicio
+   *[other] Se le propone distinto: { $count } ejercicios
+}
+revision-proposals-same = Lo que se le propone no cambia.
+revision-before = Ahora: { $offer }
+revision-after = Después: { $offer }
+revision-new = nada, es nuevo
+revision-rest = descansa
+revision-offered = { $variant }, { $sets } × { $dose }
 
 ## Planbook
 

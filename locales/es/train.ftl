@@ -22,6 +22,8 @@ ready-left-open = Quedó a medias: { $day }. { $sets ->
    *[other] Se guardaron { $sets } series.
 } Hoy sigue la próxima sesión.
 ready-trained-today = Hoy ya has entrenado. La mayoría de los cuerpos necesita un día entre medias; sigue solo si el tuyo se siente descansado.
+ready-begins = «{ $programme }» empieza el { $day }. Si quieres, puedes empezar antes.
+ready-begin-earlier = Empezar antes
 ready-over = { $programme }: { $weeks ->
     [one] su semana está entrenada.
    *[other] sus { $weeks } semanas están entrenadas.

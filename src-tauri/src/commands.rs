@@ -3,12 +3,14 @@
 //! No rule lives here.
 
 use chrono::{DateTime, FixedOffset, Local, NaiveDate};
+use newel_app::coach::Whom;
 use newel_app::print::{PrintForm, PrintedView};
 use newel_app::views::{
     AdviceView, AppView, CheckInForm, ChosenFile, ClassForm, ClassView, ClearanceForm, ClientForm,
-    ClientView, CorrectionForm, DeskView, ErrorView, FinishForm, ImpactForm, IntakeForm, KitView,
-    LadderWordsView, LookFor, MarkedView, OverrideForm, PathView, PictureView, PlanbookView, Role,
-    RosterView, SafetyView, SendView, SetForm, TakeInView, TrainView, WordsForm, WrittenView,
+    ClientView, CorrectionForm, DeskView, ErrorView, FinishForm, GiveTo, ImpactForm, IntakeForm, KitView,
+    LadderWordsView, LookFor, MarkedView, OverrideForm, PathView, PictureView, PlanbookView, ReceiptView,
+    RevisionView, Role, RosterView, SafetyView, SendView, SetForm, TakeInView, TrainView, WordsForm,
+    WrittenView,
 };
 use newel_app::{AppError, Newel, Worker};
 use newel_engine::class::Laid;
@@ -41,6 +43,15 @@ async fn ask<T: Send + 'static>(
 pub async fn choose_save_path(app: tauri::AppHandle, suggested: String) -> Result<Option<String>, ErrorView> {
     let (reply, answer) = tokio::sync::oneshot::channel();
     app.dialog().file().set_file_name(suggested).save_file(move |path| drop(reply.send(path)));
+    let path = answer.await.ok().flatten();
+    Ok(path.map(|p| p.to_string()))
+}
+
+/// Lets her choose a folder; nothing if she changes her mind.
+#[tauri::command]
+pub async fn choose_folder(app: tauri::AppHandle) -> Result<Option<String>, ErrorView> {
+    let (reply, answer) = tokio::sync::oneshot::channel();
+    app.dialog().file().pick_folder(move |path| drop(reply.send(path)));
     let path = answer.await.ok().flatten();
     Ok(path.map(|p| p.to_string()))
 }
@@ -430,6 +441,41 @@ pub async fn programme_give(
     programme: ProgrammeId,
 ) -> Result<RosterView, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.programme_give(now(), person, programme)).await
+}
+
+/// Gives several clients a programme, each with the day on which it begins.
+#[tauri::command]
+pub async fn programme_give_to(
+    worker: State<'_, Worker>,
+    programme: ProgrammeId,
+    to: Vec<GiveTo>,
+) -> Result<RosterView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.programme_give_to(now(), programme, &to)).await
+}
+
+/// What the next plan files change for whom.
+#[tauri::command]
+pub async fn revisions(
+    worker: State<'_, Worker>,
+    people: Vec<PersonId>,
+) -> Result<Vec<RevisionView>, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.revisions(now(), &people)).await
+}
+
+/// Writes plan files into one folder, with a receipt: for these people, or for all for whom something is new.
+#[tauri::command]
+pub async fn plans_write(
+    worker: State<'_, Worker>,
+    people: Option<Vec<PersonId>>,
+    folder: Option<PathBuf>,
+    language: String,
+) -> Result<ReceiptView, ErrorView> {
+    ask(&worker, move |newel| {
+        let folder = folder.unwrap_or_else(|| newel.plans_folder(now().date_naive()));
+        let whom = people.map_or(Whom::AllDue, Whom::These);
+        newel.profile()?.plans_write(&folder, now(), &whom, &language)
+    })
+    .await
 }
 
 /// Takes back something the coach wrote.

@@ -8,10 +8,13 @@ mod groups;
 mod overview;
 mod plans;
 mod programmes;
+mod receipt;
+mod revision;
 mod roster;
 mod words;
 
 pub(crate) use overview::{Standing, TAKEN_IN};
+pub use receipt::Whom;
 
 use crate::error::{AppError, Refusal};
 use crate::newel::Books;
@@ -74,6 +77,7 @@ impl Profile {
                 starts: Vec::new(),
                 words: Vec::new(),
                 made: NaiveDate::MIN,
+                begins: None,
             });
         }
         Ok(known)

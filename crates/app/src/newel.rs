@@ -3,7 +3,7 @@
 use crate::error::{AppError, Refusal};
 use crate::profile::Profile;
 use crate::views::{AppView, ProfileCard, Role};
-use chrono::{DateTime, FixedOffset};
+use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::catalogue::Catalogue;
 use newel_engine::ids::PersonId;
 use newel_engine::record::{Payload, Profile as Who};
@@ -92,6 +92,12 @@ impl Newel {
     #[must_use]
     pub fn out_folder(&self) -> PathBuf {
         self.data.join("files")
+    }
+
+    /// The folder that the plan files of a day are written to together unless another is chosen.
+    #[must_use]
+    pub fn plans_folder(&self, day: NaiveDate) -> PathBuf {
+        self.out_folder().join(format!("plans-{day}"))
     }
 
     /// The open profile.

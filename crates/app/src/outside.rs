@@ -127,6 +127,7 @@ pub(crate) fn known_with(books: &Books, plan: &PlanDocument, log: &LogDocument) 
         starts: plan.starts.clone(),
         words: plan.words.clone(),
         made: plan.made_at.date_naive(),
+        begins: plan.begins,
     });
     let newest = match (known_plan, given) {
         (Some(known), Some(given)) if known.sequence > given.sequence => Some(known),

@@ -4,7 +4,7 @@ use crate::error::{AppError, Refusal};
 use crate::newel::{Books, NAME, PERSON, ROLE, card_of, role_name};
 use crate::views::{PersonView, ProfileCard, Role};
 use chrono::{DateTime, FixedOffset, NaiveDate};
-use newel_engine::history::History;
+use newel_engine::history::{History, Run};
 use newel_engine::ids::{DeviceId, PersonId, RecordId, RunId};
 use newel_engine::ledger::Ledger;
 use newel_engine::programme::{Programme, Start};
@@ -60,6 +60,18 @@ pub struct Plan {
     pub words: Vec<VariantWords>,
     /// The local day on which it was made.
     pub made: NaiveDate,
+    /// The day on which the programme begins, if one was set.
+    pub begins: Option<NaiveDate>,
+}
+
+impl Plan {
+    /// The day on which the programme begins, while that lies ahead and she has not begun of her own accord.
+    #[must_use]
+    pub fn begins_later(&self, history: &History, day: NaiveDate) -> Option<NaiveDate> {
+        let of_it = |r: &Run| r.planned.as_ref().is_some_and(|(id, _, _)| *id == self.programme.id);
+        let begun = history.runs.iter().any(|r| r.day >= self.made && of_it(r) && !r.sets.is_empty());
+        self.begins.filter(|begins| *begins > day && !begun)
+    }
 }
 
 impl Known {
@@ -156,6 +168,7 @@ pub fn plan_in(records: &[Record]) -> Option<Plan> {
                 starts: document.starts,
                 words: document.words,
                 made: document.made_at.date_naive(),
+                begins: document.begins,
             })
         })
         .max_by_key(|plan| plan.sequence)

@@ -95,6 +95,7 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>, onward: bool)
         week: progress.week,
         weeks: plan.programme.weeks,
         over: progress.over,
+        begins: plan.begins_later(known.history(), day),
         minutes: flow::minutes(&fresh, next, &proposal.slots),
         about_unknown: known.history().intakes.is_empty(),
         screen_due: newel_engine::screening::due(&fresh).first().copied().filter(|d| d.since.is_some()),

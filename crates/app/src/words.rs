@@ -3,12 +3,13 @@
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use newel_engine::reason::{Fact, Reason};
+use newel_engine::revision::Change;
 use std::sync::OnceLock;
 
 macro_rules! files {
     ($language:literal) => {
         files!($language: "catalogue" "symptoms" "conditions" "reasons" "errors" "files" "desk" "screens" "watch" "rules"
-            "safety" "train" "words" "print")
+            "safety" "train" "words" "print" "advice")
     };
     ($language:literal: $($name:literal)+) => {
         &[$(($name, include_str!(concat!("../../../locales/", $language, "/", $name, ".ftl"))),)+]
@@ -113,6 +114,17 @@ impl Words {
         self.say_with(&format!("desk-{code}"), &args).unwrap_or_else(|| code.to_owned())
     }
 
+    /// The sentence of a change that a revision makes.
+    #[must_use]
+    pub fn change(&self, change: &Change) -> String {
+        let mut args = FluentArgs::new();
+        for (name, fact) in &change.facts {
+            args.set(name.clone(), self.value(fact));
+        }
+        self.say_with(&format!("change-{}", change.code), &args)
+            .map_or_else(|| change.code.to_owned(), as_sentence)
+    }
+
     /// A name of a variant.
     #[must_use]
     pub fn variant(&self, id: &newel_engine::ids::VariantId) -> String {
@@ -158,7 +170,7 @@ mod tests {
     use newel_engine::kit::Load;
     use newel_engine::reason::ReasonCode;
     use newel_engine::rules::RulePack;
-    use newel_engine::units::{MassUnit, Weight};
+    use newel_engine::units::Weight;
 
     #[test]
     fn every_file_can_be_read_and_no_id_stands_twice() {

@@ -5,6 +5,7 @@
 
 mod demo;
 mod files;
+mod plans;
 mod print;
 mod rules;
 mod say;
@@ -95,6 +96,30 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Write plan files for a coach's clients into one folder, with a receipt
+    Plans {
+        /// The coach's database
+        #[arg(long)]
+        db: PathBuf,
+        /// The folder; it is made if there is none
+        #[arg(long)]
+        out: PathBuf,
+        /// A client by her name; may be given more than once
+        #[arg(long, value_name = "NAME")]
+        client: Vec<String>,
+        /// A group by its name; may be given more than once. Without client or group: all for whom something is new
+        #[arg(long, value_name = "NAME")]
+        group: Vec<String>,
+        /// Show what would change for whom, and write nothing
+        #[arg(long)]
+        preview: bool,
+        /// The language of the receipt
+        #[arg(long, default_value = "en", value_parser = ["en", "es"])]
+        language: String,
+        /// Write JSON
+        #[arg(long)]
+        json: bool,
+    },
     /// Check plan files, log files and databases
     Check {
         /// The files
@@ -181,6 +206,10 @@ fn run(command: Command) -> Result<End, AppError> {
         Command::Review { db, on, json } => session::review(&db, on, json),
         Command::Watch { plan, log, on, json } => watch::watch(&plan, &log, on, json),
         Command::Strength { plan, log, json } => strength::strength(&plan, &log, json),
+        Command::Plans { db, out, client, group, preview, language, json } => {
+            let asked = plans::Asked { client, group, preview, language, json };
+            plans::plans(&db, &out, &asked)
+        }
         Command::Check { files } => Ok(files::check(&files)),
         Command::Demo { folder, on, seed } => demo::demo(&folder, on, seed),
         Command::Simulate { clients, weeks, seed, scenario, try_numbers, figure, json } => {

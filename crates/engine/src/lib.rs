@@ -21,6 +21,7 @@ pub mod proposal;
 pub mod reason;
 pub mod record;
 pub mod review;
+pub mod revision;
 pub mod rules;
 pub mod screening;
 pub mod simulate;

@@ -13,6 +13,7 @@ fn main() {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/golden");
     std::fs::create_dir_all(&folder).unwrap();
     write_whole(folder.join("log-v1.json"), &write_log(&support::log()).unwrap()).unwrap();
+    write_whole(folder.join("plan-v3.json"), &write_plan(&support::plan_with_beginning()).unwrap()).unwrap();
     write_whole(folder.join("plan-v2.json"), &write_plan(&support::plan_with_words()).unwrap()).unwrap();
     write_whole(folder.join("plan-v1.json"), &write_plan(&support::plan()).unwrap()).unwrap();
 }

@@ -1,7 +1,7 @@
 //! What the two kinds of file hold. The field names are frozen with format version 1.
 
 use crate::picture::Picture;
-use chrono::{DateTime, FixedOffset};
+use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::ids::{DeviceId, PersonId};
 use newel_engine::programme::{Programme, Start};
 use newel_engine::record::{Record, Versions};
@@ -29,11 +29,12 @@ impl Kind {
     }
 
     /// The newest format version that this program reads. Version 2 of a plan is version 1 with a coach's own words and
-    /// pictures, or with a programme that has an end or a session that is meant to take so many minutes; one without any is still written as version 1, so that older programs read it.
+    /// pictures, or with a programme that has an end or a session that is meant to take so many minutes; version 3 is one with a
+    /// day on which the programme begins. One without any is still written as version 1, so that older programs read it.
     pub(crate) const fn newest(self) -> u32 {
         match self {
             Self::Log => 1,
-            Self::Plan => 2,
+            Self::Plan => 3,
         }
     }
 }
@@ -123,6 +124,9 @@ pub struct PlanDocument {
     /// The coach's own words for variants, one entry each. Since version 2.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub words: Vec<VariantWords>,
+    /// The day on which the programme begins, if one was set and lies ahead. Since version 3.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub begins: Option<NaiveDate>,
     /// The pictures that the words name. They stand in the envelope, beside the content.
     #[serde(skip)]
     pub pictures: Vec<Picture>,
@@ -133,6 +137,12 @@ impl PlanDocument {
     pub(crate) fn version(&self) -> u32 {
         let is_timed = |p: &Programme| p.weeks.is_some() || p.sessions.iter().any(|s| s.minutes.is_some());
         let timed = self.programme.as_ref().is_some_and(is_timed);
-        if self.words.is_empty() && self.pictures.is_empty() && !timed { 1 } else { Kind::Plan.newest() }
+        if self.begins.is_some() {
+            3
+        } else if self.words.is_empty() && self.pictures.is_empty() && !timed {
+            1
+        } else {
+            2
+        }
     }
 }

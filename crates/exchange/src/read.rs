@@ -24,7 +24,7 @@ struct Probe {
     seal: Option<Value>,
 }
 
-/// The envelope of versions 1 and 2.
+/// The envelope of versions 1 to 3.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Envelope<'a> {

@@ -47,6 +47,22 @@ impl Store {
         })
     }
 
+    /// Sets several settings at once, or forgets those without a value: all of them or none.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn change_settings(&mut self, settings: &[(String, Option<String>)]) -> Result<(), StoreError> {
+        self.change(|tx| {
+            for (key, value) in settings {
+                tx.execute("DELETE FROM settings WHERE key = ?1", [key])?;
+                if let Some(value) = value {
+                    tx.execute("INSERT INTO settings (key, value) VALUES (?1, ?2)", [key, value])?;
+                }
+            }
+            Ok(())
+        })
+    }
+
     /// Forgets a setting; it may never have been set.
     ///
     /// # Errors

@@ -40,6 +40,10 @@ weeks: number | null,
  */
 over: boolean, 
 /**
+ * The day on which it begins, while that lies ahead; she may begin earlier.
+ */
+begins: string | null, 
+/**
  * Estimated minutes.
  */
 minutes: number, 

@@ -20,6 +20,7 @@ import type {
   Edit,
   ErrorView,
   FinishForm,
+  GiveTo,
   HoldAnswer,
   ImpactForm,
   IntakeForm,
@@ -33,7 +34,9 @@ import type {
   PathView,
   PictureView,
   PlanbookView,
+  ReceiptView,
   RestrictionKind,
+  RevisionView,
   Role,
   RosterView,
   RuleSetting,
@@ -100,6 +103,8 @@ export const logWrite = (path: string | null): Promise<WrittenView> => invoke('l
 /** The system's own dialog; null when she closes it. */
 export const chooseSavePath = (suggested: string): Promise<string | null> =>
   invoke('choose_save_path', { suggested });
+/** The system's own dialog for a folder; null when she closes it. */
+export const chooseFolder = (): Promise<string | null> => invoke('choose_folder');
 export const takeIn = (files: ChosenFile[]): Promise<TakeInView> => invoke('take_in', { files });
 
 // --- safety: of a client, or of whoever is open (person null) ---
@@ -147,6 +152,17 @@ export const restrictionAdd = (
 ): Promise<RosterView> => invoke('restriction_add', { person, what, until, note });
 export const recordWithdrawFor = (person: string, record: string): Promise<ClientView> =>
   invoke('record_withdraw_for', { person, record });
+/** Each with the day on which it begins; at once without one. */
+export const programmeGiveTo = (programme: string, to: GiveTo[]): Promise<RosterView> =>
+  invoke('programme_give_to', { programme, to });
+/** What the next plan files change for whom; writes nothing. */
+export const revisions = (people: string[]): Promise<RevisionView[]> => invoke('revisions', { people });
+/** Plan files into one folder with a receipt; `people` null means all for whom something is new. */
+export const plansWrite = (
+  people: string[] | null,
+  folder: string | null,
+  language: string,
+): Promise<ReceiptView> => invoke('plans_write', { people, folder, language });
 export const programmeGive = (person: string, programme: string): Promise<RosterView> =>
   invoke('programme_give', { person, programme });
 export const deskView = (): Promise<DeskView> => invoke('desk_view');

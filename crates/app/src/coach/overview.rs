@@ -85,6 +85,13 @@ impl Overview {
         DateTime::parse_from_rfc3339(self.taken_in.get(&person.to_string())?).ok()
     }
 
+    /// What was kept of the last plan file that was written for a client; `None` if none was, or if a later one is known of.
+    pub fn last_kept(&self, person: PersonId, known: &Known) -> Option<&SentHead> {
+        let hers = known.plan.as_ref().map_or(0, |p| p.sequence);
+        let last = last_sequence(known).unwrap_or(0);
+        self.sent.get(&person).filter(|s| s.sequence >= hers && s.sequence >= last)
+    }
+
     /// The programme that a client trains: by her log, else the one that was given.
     pub fn trains<'a>(&'a self, person: PersonId, known: &'a Known) -> Option<&'a Programme> {
         let hers = known.plan.as_ref().map(|p| &p.programme);
@@ -113,6 +120,8 @@ pub(super) fn last_sent(known: &Known) -> Option<DateTime<FixedOffset>> {
 pub(crate) struct Standing {
     day: NaiveDate,
     programme: Option<(ProgrammeId, u32)>,
+    /// What the programme of her log says, as [`content_of`] has it.
+    hers: Option<String>,
     /// What there is to see, most urgent first.
     pub findings: Vec<FindingView>,
     /// What waits.
@@ -192,7 +201,8 @@ impl Profile {
             clearance: !bench.ground.waits.is_empty(),
             screen: screening::due(&bench).first().copied(),
         };
-        Ok(Standing { day, programme: None, findings, waits })
+        let hers = known.plan.as_ref().map(|p| content_of(&p.programme)).transpose()?;
+        Ok(Standing { day, programme: None, hers, findings, waits })
     }
 
     /// How the files between coach and client stand.
@@ -201,6 +211,7 @@ impl Profile {
         overview: &Overview,
         person: PersonId,
         known: &Known,
+        day: NaiveDate,
     ) -> Result<FilesView, AppError> {
         let device = self.store.device()?;
         let hers = known.plan.as_ref();
@@ -208,21 +219,28 @@ impl Profile {
         let sent = last_sent(known);
         let last = last_sequence(known);
         // What she was sent last: kept here, or in her log where she has taken it in.
-        let kept = overview.sent.get(&person).filter(|s| {
-            hers.is_none_or(|h| s.sequence >= h.sequence) && last.is_none_or(|l| s.sequence >= l)
-        });
+        let kept = overview.last_kept(person, known);
+        let ahead = |begins: Option<NaiveDate>| begins.filter(|b| *b > day);
         let plan = match brings {
             _ if overview.is_unfinished(person) => PlanStanding::Unfinished,
             None => PlanStanding::None,
             Some(_) if last.is_none() && hers.is_none() => PlanStanding::NotSent,
             Some(brings) => {
-                let content = match overview.given(person) {
-                    Some(given) => given.content.clone(),
-                    None => content_of(brings)?,
+                // Worked out once with how she stands; long to do for hundreds.
+                let has = match self.standings.get(&person).map(|s| s.hers.clone()) {
+                    Some(has) => has,
+                    None => hers.map(|h| content_of(&h.programme)).transpose()?,
                 };
-                let same = match (kept, hers) {
-                    (Some(kept), _) => kept.content == content && kept.begins == overview.begins(person),
-                    (None, Some(hers)) => content_of(&hers.programme)? == content,
+                let content = match (overview.given(person), &has) {
+                    (Some(given), _) => given.content.clone(),
+                    (None, Some(has)) => has.clone(),
+                    (None, None) => content_of(brings)?,
+                };
+                let same = match (kept, &has) {
+                    (Some(kept), _) => {
+                        kept.content == content && ahead(kept.begins) == ahead(overview.begins(person))
+                    }
+                    (None, Some(has)) => *has == content,
                     (None, None) => false,
                 };
                 if same { PlanStanding::UpToDate } else { PlanStanding::Older }
@@ -241,7 +259,7 @@ impl Profile {
             unsent: u32::try_from(unsent).unwrap_or(u32::MAX),
             taken_in: overview.taken_in(person),
             brings: brings.filter(|b| hers.is_none_or(|h| h.programme.id != b.id)).map(|b| b.title.clone()),
-            begins: overview.begins(person),
+            begins: ahead(overview.begins(person)),
         })
     }
 }

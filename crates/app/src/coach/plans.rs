@@ -1,7 +1,7 @@
 //! Plan files: what goes out to a client.
 
 use super::client_name;
-use super::overview::content_of;
+use super::overview::{Overview, content_of};
 use crate::error::{AppError, Refusal};
 use crate::files::{put, slug};
 use crate::profile::{Plan, Profile};
@@ -11,6 +11,7 @@ use newel_engine::ids::PersonId;
 use newel_engine::record::Payload;
 use newel_exchange::PlanDocument;
 use newel_store::{Action, SentHead, hash_of};
+use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 impl Profile {
@@ -39,6 +40,8 @@ impl Profile {
         let in_force = known.plan.as_ref().map_or(0, |p| p.sequence);
         let sequence = sent.max().unwrap_or(0).max(in_force) + 1;
         let (words, pictures) = self.words_out()?;
+        // A day that has come says nothing any more, and without it older programs read the file.
+        let begins = Overview::of(self)?.begins(person).filter(|begins| *begins > now.date_naive());
         Ok(PlanDocument {
             person,
             person_name: client_name(known.history()),
@@ -50,6 +53,7 @@ impl Profile {
             starts: starts.unwrap_or_default(),
             lines: self.store.own_lines(person, &[])?,
             words,
+            begins,
             pictures,
         })
     }
@@ -79,7 +83,7 @@ impl Profile {
     ) -> Result<WrittenView, AppError> {
         let document = self.plan_document(now, person)?;
         let bytes = newel_exchange::write_plan(&document)?;
-        let path = path.unwrap_or_else(|| folder.join(file_name(&document)));
+        let path = path.unwrap_or_else(|| folder.join(free_name(folder, &document, &BTreeSet::new())));
         let written = put(&path, &bytes, document.lines.len())?;
         self.write_sent(now, &document, &bytes)?;
         Ok(written)
@@ -100,7 +104,7 @@ impl Profile {
                 sequence,
                 at_ms: now.timestamp_millis(),
                 content: content_of(programme)?,
-                begins: None,
+                begins: document.begins,
             };
             let text = serde_json::to_string(programme).map_err(|_| AppError::Internal)?;
             self.store.keep_sent(person, &head, &text)?;
@@ -109,7 +113,16 @@ impl Profile {
     }
 }
 
-/// The name of a plan file: hers, and its number.
-pub(super) fn file_name(document: &PlanDocument) -> String {
-    format!("{}-plan-{}.newel.json", slug(&document.person_name), document.sequence)
+/// The name of a plan file: hers, and its number; a further number where two are called the same, so that no file of one
+/// client takes the place of another's.
+pub(super) fn free_name(folder: &Path, document: &PlanDocument, taken: &BTreeSet<String>) -> String {
+    let (name, sequence) = (slug(&document.person_name), document.sequence);
+    let mut found = format!("{name}-plan-{sequence}.newel.json");
+    for again in 2..1000 {
+        if !taken.contains(&found) && !folder.join(&found).exists() {
+            break;
+        }
+        found = format!("{name}-{again}-plan-{sequence}.newel.json");
+    }
+    found
 }

@@ -1,14 +1,15 @@
 //! The Roster: the clients, and what the coach records about each of them.
 
-use super::overview::Overview;
+use super::overview::{BEGINS, GIVEN, Overview};
 use super::{checked_text, client_name};
 use crate::error::{AppError, Refusal};
 use crate::newel::checked_name;
 use crate::profile::Profile;
 use crate::views::{
-    ClientForm, ClientView, ConditionChoice, KitShort, LadderChoice, ProgrammeWeek, RosterEntry, RosterView,
+    ClientForm, ClientView, ConditionChoice, GiveTo, KitShort, LadderChoice, ProgrammeWeek, RosterEntry,
+    RosterView,
 };
-use chrono::{DateTime, FixedOffset, NaiveDate};
+use chrono::{DateTime, Days, FixedOffset, NaiveDate};
 use newel_engine::catalogue::{Catalogue, Ladder};
 use newel_engine::ids::{LadderId, PersonId, ProgrammeId, RecordId};
 use newel_engine::kit::Kit;
@@ -97,7 +98,7 @@ impl Profile {
             records: u32::try_from(known.records.len()).unwrap_or(u32::MAX),
             ladders: trains.map(ladders_of).unwrap_or_default(),
             kit: history.kits.last().map(|k| in_short(&k.what)),
-            files: self.files_of(overview, person, known)?,
+            files: self.files_of(overview, person, known, day)?,
             waits,
         })
     }
@@ -199,12 +200,41 @@ impl Profile {
         person: PersonId,
         programme: ProgrammeId,
     ) -> Result<RosterView, AppError> {
+        self.programme_give_to(now, programme, &[GiveTo { person, begins: None }])
+    }
+
+    /// Gives several clients a programme, each with the day on which it begins. All of them or none; it travels in the next
+    /// plan files.
+    ///
+    /// # Errors
+    /// When there is no such client or programme, nobody was chosen, or a day lies too far ahead.
+    pub fn programme_give_to(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        programme: ProgrammeId,
+        to: &[GiveTo],
+    ) -> Result<RosterView, AppError> {
         self.coach_only()?;
-        self.client(person)?;
+        let people: Vec<PersonId> = to.iter().map(|t| t.person).collect();
+        self.are_clients(&people)?;
+        if people.is_empty() {
+            return Err(Refusal::NothingChosen.into());
+        }
+        let day = now.date_naive();
+        // Beyond a year it is a slip of the year.
+        if to.iter().filter_map(|t| t.begins).any(|b| b > day + Days::new(366)) {
+            return Err(Refusal::DateCannotBe.into());
+        }
         if !self.programmes()?.iter().any(|p| p.id == programme) {
             return Err(Refusal::NoSuchThing.into());
         }
-        self.store.set_setting(&format!("programme.{person}"), &programme.to_string())?;
+        let mut settings = Vec::new();
+        for GiveTo { person, begins } in to {
+            settings.push((format!("{GIVEN}{person}"), Some(programme.to_string())));
+            let begins = begins.filter(|b| *b > day).map(|b| b.to_string());
+            settings.push((format!("{BEGINS}{person}"), begins));
+        }
+        self.store.change_settings(&settings)?;
         self.roster_view(now)
     }
 

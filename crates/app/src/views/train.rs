@@ -122,6 +122,8 @@ pub struct ReadyView {
     pub weeks: Option<u8>,
     /// True when all its weeks are trained: what comes now goes round once more.
     pub over: bool,
+    /// The day on which it begins, while that lies ahead; she may begin earlier.
+    pub begins: Option<NaiveDate>,
     /// Estimated minutes.
     pub minutes: u16,
     /// True while there has been no screening.

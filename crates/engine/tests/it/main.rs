@@ -27,6 +27,7 @@ mod pinned_symptoms;
 mod progress;
 mod properties;
 mod proposal;
+mod revision;
 mod rules_matter;
 mod rules_matter_around;
 mod rules_matter_kinds;

@@ -3,6 +3,7 @@
 use newel_engine::catalogue::Catalogue;
 use newel_engine::ids::{LadderId, ProgrammeId};
 use newel_engine::programme::{Amount, BlockForm, Dose, LevelSpan, Programme, Tempo};
+use newel_engine::revision::changes;
 use newel_engine::writing::{Edit, EditError, blank, edited};
 use proptest::prelude::*;
 use std::collections::BTreeSet;
@@ -274,6 +275,9 @@ proptest! {
                 Ok(()) => made += 1,
                 Err(_) => prop_assert_eq!(&desk.programme, &before),
             }
+            // Whatever was changed is told, and nothing else is.
+            let same = Programme { revision: before.revision, ..desk.programme.clone() } == before;
+            prop_assert_eq!(changes(&before, &desk.programme).is_empty(), same, "{:?}", edit);
             let mut seen = BTreeSet::new();
             for session in &desk.programme.sessions {
                 prop_assert!(seen.insert(session.id.as_str().to_owned()));

@@ -1,6 +1,6 @@
 //! The files of each released format version, which must be read for ever.
 
-use crate::support::{log, plan, plan_with_words};
+use crate::support::{log, plan, plan_with_beginning, plan_with_words};
 use newel_engine::record::{Payload, Record};
 use newel_exchange::{read_log, read_plan, without_pictures, write_log, write_plan};
 use std::collections::BTreeSet;
@@ -9,6 +9,7 @@ use std::mem::discriminant;
 const LOG_V1: &[u8] = include_bytes!("../golden/log-v1.json");
 const PLAN_V1: &[u8] = include_bytes!("../golden/plan-v1.json");
 const PLAN_V2: &[u8] = include_bytes!("../golden/plan-v2.json");
+const PLAN_V3: &[u8] = include_bytes!("../golden/plan-v3.json");
 
 #[test]
 fn version_1_is_read() {
@@ -49,6 +50,18 @@ fn a_record_stands_on_a_line_of_its_own_as_it_stands_in_the_log() {
 fn version_2_brings_words_and_pictures_and_is_written_as_it_was() {
     assert_eq!(read_plan(PLAN_V2).unwrap(), plan_with_words(), "every value is what was written");
     assert!(write_plan(&plan_with_words()).unwrap() == PLAN_V2, "the bytes are part of the format");
+}
+
+#[test]
+fn version_3_says_when_it_begins_and_only_then_is_it_version_3() {
+    assert_eq!(read_plan(PLAN_V3).unwrap(), plan_with_beginning(), "every value is what was written");
+    assert!(write_plan(&plan_with_beginning()).unwrap() == PLAN_V3, "the bytes are part of the format");
+    let text = std::str::from_utf8(PLAN_V3).unwrap();
+    assert!(text.contains("\"version\":3") && text.contains("\"begins\":\"2026-03-16\""));
+    for older in [PLAN_V1, PLAN_V2] {
+        assert!(!std::str::from_utf8(older).unwrap().contains("begins"));
+        assert_eq!(read_plan(older).unwrap().begins, None, "an older plan begins at once");
+    }
 }
 
 #[test]

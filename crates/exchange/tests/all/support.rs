@@ -350,8 +350,14 @@ pub fn plan() -> PlanDocument {
         starts: vec![start()],
         lines: stream(LAPTOP, of_the_laptop()),
         words: Vec::new(),
+        begins: None,
         pictures: Vec::new(),
     }
+}
+
+/// The plan file of the tests with a day on which it begins.
+pub fn plan_with_beginning() -> PlanDocument {
+    PlanDocument { begins: Some("2026-03-16".parse().unwrap()), ..plan_with_words() }
 }
 
 /// The plan file of the tests with the coach's own words and a picture: the smallest that begins as a JPEG does.

@@ -9,6 +9,7 @@ import type {
   FileReport,
   HoldAnswer,
   OverrideForm,
+  RevisionView,
   WrittenView,
 } from '$lib/types';
 import { say } from '$lib/words';
@@ -30,6 +31,8 @@ export class DeskState {
   /** The ladder whose trend is in view. */
   ladder = $state<string | null>(null);
   written = $state.raw<WrittenView | null>(null);
+  /** What her plan file would change, while it waits for a yes. */
+  preview = $state.raw<{ views: RevisionView[]; elsewhere: boolean } | null>(null);
   report = $state.raw<FileReport[] | null>(null);
   storyError = $state<ErrorView | null>(null);
   doing = new Doing();
@@ -44,6 +47,7 @@ export class DeskState {
     this.client = null;
     this.ladder = null;
     this.written = null;
+    this.preview = null;
     this.storyError = null;
     try {
       const client = await bridge.clientView(person);
@@ -126,9 +130,16 @@ export class DeskState {
   }
 
   /** Writes her plan file; `elsewhere` asks for the place first, and closing that dialog writes nothing. */
-  async writePlan(elsewhere: boolean): Promise<void> {
+  async writePlan(elsewhere: boolean, read = false): Promise<void> {
     const person = this.person;
     if (person === null) return;
+    // What a revision changes for her is read first.
+    if (!read && this.client?.client.files.plan === 'older') {
+      const views = await this.doing.run('preview', () => bridge.revisions([person]));
+      this.preview = views ? { views, elsewhere } : null;
+      return;
+    }
+    this.preview = null;
     await this.doing.run('plan', async () => {
       let path: string | null = null;
       if (elsewhere) {

@@ -35,7 +35,7 @@ export function programmeWords(client: RosterEntry): string {
 
 export function lastWords(client: RosterEntry): string {
   return client.last_days === null
-    ? say('desk-no-session')
+    ? say('roster-last-never')
     : say('roster-last-days', { days: client.last_days });
 }
 

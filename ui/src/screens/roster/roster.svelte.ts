@@ -4,16 +4,20 @@ import { Doing } from '$lib/doing.svelte';
 import type { ClientForm, GroupView, RestrictionKind, RosterEntry, RosterView } from '$lib/types';
 import { say } from '$lib/words';
 import { ALL, filtered, groupNames, isAll, namesOf, titlesOf, type Filter } from './filters';
+import type { GiveDraft } from './give.svelte';
 import type { GroupDraft } from './group.svelte';
 
 /** What a dialog is open for; `client` null adds one. */
 export type Asking =
   | { what: 'client'; client: RosterEntry | null }
-  | { what: 'restriction' | 'safety' | 'programme'; client: RosterEntry }
+  | { what: 'restriction' | 'safety'; client: RosterEntry }
+  | { what: 'programme'; client: RosterEntry | null }
   | { what: 'groups'; client: null };
 
 /** So many lines are drawn at once; the rest follows piece by piece, so that the first stand and keys are answered. */
-export const PIECE = 30;
+export const PIECE = 12;
+/** So many milliseconds after the first lines, or after a key, the rest is drawn. */
+export const PAUSE = 200;
 
 export class RosterState {
   view = $state.raw<RosterView | null>(null);
@@ -113,12 +117,12 @@ export class RosterState {
     );
   }
 
-  give(client: RosterEntry, programme: string): Promise<void> {
-    const title = this.view?.programmes.find((p) => p.id === programme)?.title ?? '';
+  give(draft: GiveDraft): Promise<void> {
+    const title = this.view?.programmes.find((p) => p.id === draft.programme)?.title ?? '';
     return this.change(
       'programme',
-      () => bridge.programmeGive(client.person, programme),
-      say('roster-given', { title }),
+      () => bridge.programmeGiveTo(draft.programme, draft.toForm()),
+      say('roster-given', { title, count: draft.to.length }),
     );
   }
 

@@ -1,16 +1,15 @@
-// Send: writing the log file, taking in files, and for the coach one plan file per client.
+// Send: writing the log file, taking in files; the coach's plan files are in plans.svelte.ts.
 import { app } from '$lib/app.svelte';
 import * as bridge from '$lib/bridge';
 import { Doing } from '$lib/doing.svelte';
 import { readFiles } from '$lib/takein';
-import type { FileReport, RosterEntry, SendView, WrittenView } from '$lib/types';
+import type { FileReport, SendView, WrittenView } from '$lib/types';
 
 export class SendState {
   view = $state.raw<SendView | null>(null);
-  clients = $state.raw<RosterEntry[]>([]);
   written = $state.raw<WrittenView | null>(null);
-  /** What was written for each client since this screen came into view. */
-  plans = $state<Record<string, WrittenView>>({});
+  /** How often files were taken in: what is due to clients may be otherwise after each. */
+  taken = $state(0);
   report = $state.raw<FileReport[] | null>(null);
   doing = new Doing();
 
@@ -21,7 +20,6 @@ export class SendState {
   async read(): Promise<void> {
     await this.doing.run('read', async () => {
       this.view = await bridge.sendView();
-      if (this.coach) this.clients = (await bridge.rosterView()).clients;
     });
   }
 
@@ -38,19 +36,13 @@ export class SendState {
     });
   }
 
-  async writePlan(person: string): Promise<void> {
-    await this.doing.run(`plan-${person}`, async () => {
-      this.plans[person] = await bridge.planWrite(person, null);
-    });
-  }
-
   async takeIn(files: File[]): Promise<void> {
     await this.doing.run('take-in', async () => {
       // The old report goes first, so that it is never read as the new one.
       this.report = null;
       this.report = (await bridge.takeIn(await readFiles(files))).files;
       this.view = await bridge.sendView();
-      if (this.coach) this.clients = (await bridge.rosterView()).clients;
+      this.taken += 1;
     });
   }
 }

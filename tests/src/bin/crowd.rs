@@ -1,0 +1,93 @@
+//! How soon Roster and Desk stand with hundreds of clients, and whether typing into the search drops frames.
+//!
+//!     python3 tests/python/crowd.py FOLDER/logs 300
+//!     newel take-in --db FOLDER/data/profiles/crowd/newel.db FOLDER/logs/*.json
+//!     crowd FOLDER/data
+
+use anyhow::{Context, Result};
+use newel_tests::job::{self, id};
+use newel_tests::{LAPTOP, Opening, Window};
+use serde_json::json;
+use std::time::Instant;
+
+/// Milliseconds that a command takes, from the page and back.
+async fn command(window: &Window, name: &str) -> Result<f64> {
+    let begun = Instant::now();
+    let answer = job::ask(window, name, json!({})).await?;
+    let ms = begun.elapsed().as_secs_f64() * 1000.0;
+    println!("{name}: {ms:.0} ms, {} bytes", answer.to_string().len());
+    Ok(ms)
+}
+
+/// From a click on a way to a screen until the frame that shows its first line, and until all lines stand.
+async fn screen(window: &Window, name: &str, line: &str, lines: u32) -> Result<()> {
+    let script = "const [way, line, lines] = arguments;
+         const begun = performance.now(), at = {};
+         window.at = at;
+         const look = () => {
+             const count = document.querySelectorAll(line).length, now = performance.now() - begun;
+             if (count > 0) at.first ??= now;
+             if (count >= lines) at.all ??= now;
+             if (at.all === undefined) requestAnimationFrame(look);
+         };
+         document.querySelector(way).click();
+         requestAnimationFrame(look);";
+    let arguments = vec![json!(id(&format!("nav-{name}"))), json!(line), json!(lines)];
+    window.run(script, arguments).await?;
+    window.until_for("window.at.all !== undefined", 60).await?;
+    let at = window.run("return window.at;", Vec::new()).await?;
+    println!(
+        "{name}: first line after {:.0} ms, all {lines} after {:.0} ms",
+        at["first"].as_f64().context("a time")?,
+        at["all"].as_f64().context("a time")?
+    );
+    Ok(())
+}
+
+#[tokio::main(flavor = "current_thread")]
+async fn main() -> Result<()> {
+    let data = std::env::args().nth(1).context("the data folder")?;
+    std::fs::write(std::path::Path::new(&data).join("last-profile"), "crowd")?;
+    let begun = Instant::now();
+    let window = Window::open(Opening::new(&data).size(LAPTOP)).await?;
+    window.until_for("document.querySelector('[data-testid^=desk-entry-]')", 120).await?;
+    println!("start until the first line of the Desk: {:.0} ms", begun.elapsed().as_secs_f64() * 1000.0);
+    let roster = job::ask(&window, "roster_view", json!({})).await?;
+    let clients = u32::try_from(roster["clients"].as_array().map_or(0, Vec::len))?;
+    println!("{clients} clients");
+    for name in ["roster_view", "desk_view", "roster_view", "desk_view"] {
+        command(&window, name).await?;
+    }
+    for _ in 0..3 {
+        screen(&window, "roster", "[data-testid=roster] > details", clients).await?;
+        screen(&window, "desk", "[data-testid^=desk-entry-]", 1).await?;
+    }
+    screen(&window, "roster", "[data-testid=roster] > details", clients).await?;
+    // A key every 120 ms; the longest time between two frames meanwhile.
+    let script = "const field = document.querySelector(arguments[0]), keys = [...arguments[1]];
+         const gaps = []; let last = performance.now(), on = true; window.gaps = undefined;
+         const tick = (now) => { gaps.push(now - last); last = now; if (on) requestAnimationFrame(tick); };
+         requestAnimationFrame((now) => { last = now; requestAnimationFrame(tick); });
+         const type = () => {
+             const key = keys.shift();
+             if (key === undefined) { on = false; window.gaps = gaps; return; }
+             field.value = key === '<' ? field.value.slice(0, -1) : field.value + key;
+             field.dispatchEvent(new Event('input', { bubbles: true }));
+             setTimeout(type, 120);
+         };
+         setTimeout(type, 300);";
+    window.run(script, vec![json!(id("roster-find")), json!("chloe 01<<<<<<<<")]).await?;
+    window.until_for("window.gaps !== undefined", 30).await?;
+    let gaps = window.run("return window.gaps;", Vec::new()).await?;
+    let mut gaps: Vec<f64> =
+        gaps.as_array().into_iter().flatten().filter_map(serde_json::Value::as_f64).collect();
+    gaps.sort_by(f64::total_cmp);
+    let at = |share: f64| gaps[((gaps.len() - 1) as f64 * share).round() as usize];
+    println!(
+        "frames while typing: median {:.0} ms, 90th percentile {:.0}, longest {:.0}",
+        at(0.5),
+        at(0.9),
+        at(1.0)
+    );
+    window.close().await
+}
