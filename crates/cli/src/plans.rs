@@ -3,7 +3,6 @@
 use crate::{End, say};
 use newel_app::coach::Whom;
 use newel_app::views::{Offered, PlanStanding, ReceiptView, RevisionView, RosterView};
-use newel_app::words::load_text;
 use newel_app::{AppError, Books, Profile, Refusal, Words};
 use newel_engine::ids::PersonId;
 use newel_engine::proposal::Target;
@@ -112,7 +111,7 @@ fn offered(words: &Words, offered: &Offered) -> String {
                 Target::Reps(n) => format!("{n}"),
                 Target::Seconds(n) => format!("{n} s"),
             };
-            format!("{}, {}, {sets} x {count}", words.variant(variant), load_text(load))
+            format!("{}, {}, {sets} x {count}", words.variant(variant), words.load(load))
         }
     }
 }
