@@ -232,3 +232,28 @@ class-late-in = Has caught up
 class-late-of = { $name } comes late
 class-first-round = first round
 class-late-ask = First ask { $name }: how are you today, was there anything since last time, is there anything about today? Then one round like this, and on with the others. If something was there, her own device says what it means.
+
+## A log as rows
+
+csv-col-day = Day
+csv-col-time = Time
+csv-col-session = Session
+csv-col-what = What
+csv-col-move = Move
+csv-col-variant = Variant
+csv-col-round = Round
+csv-col-side = Side
+csv-col-load = Load
+csv-col-kg = Load in kg, all of it
+csv-col-reps = Reps
+csv-col-seconds = Seconds
+csv-col-left = Left
+csv-col-effort = Effort of the session, 0 to 10
+csv-col-note = Note
+csv-set = set
+csv-before = told before
+csv-mark = symptom
+csv-end = end
+csv-next-day = next day
+csv-stopped = ended by a symptom
+csv-or-more = { $count } or more

@@ -79,7 +79,7 @@ fix-block = Añadir { $ladder }
 fix-minutes = Prever { $minutes } minutos
 fix-helps = { $fix } (ayuda a { $helps } de { $count })
 
-write-meant = Duración prevista, min
+write-meant = Minutos previstos
 write-logged = { $count ->
     [one] registrada una vez: { $median } min
    *[other] registrada { $count } veces: mediana de { $median } min

@@ -232,3 +232,28 @@ class-late-in = Ya va con todas
 class-late-of = { $name } llega tarde
 class-first-round = primera ronda
 class-late-ask = Primero pregunta a { $name }: ¿cómo estás hoy?, ¿hubo algo desde la última vez?, ¿hay algo hoy? Después una ronda así, y a seguir con el grupo. Si hubo algo, su propio dispositivo dice qué significa.
+
+## Un registro en filas
+
+csv-col-day = Día
+csv-col-time = Hora
+csv-col-session = Sesión
+csv-col-what = Qué
+csv-col-move = Ejercicio
+csv-col-variant = Variante
+csv-col-round = Ronda
+csv-col-side = Lado
+csv-col-load = Carga
+csv-col-kg = Carga en kg, en total
+csv-col-reps = Repeticiones
+csv-col-seconds = Segundos
+csv-col-left = En reserva
+csv-col-effort = Esfuerzo de la sesión, de 0 a 10
+csv-col-note = Nota
+csv-set = serie
+csv-before = contado antes
+csv-mark = síntoma
+csv-end = final
+csv-next-day = día siguiente
+csv-stopped = terminada por un síntoma
+csv-or-more = { $count } o más

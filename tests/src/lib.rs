@@ -17,6 +17,7 @@
 mod axe;
 pub mod fit;
 pub mod job;
+pub mod looks;
 mod place;
 mod process;
 pub mod tour;

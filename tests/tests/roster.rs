@@ -3,32 +3,12 @@
 
 use anyhow::{Context, Result, ensure};
 use newel_tests::job::{self, id};
+use newel_tests::looks::looks;
 use newel_tests::tour::{closes_the_sheet, taps};
-use newel_tests::{LAPTOP, Opening, PHONE, Scheme, Window, fit, target};
+use newel_tests::{LAPTOP, Opening, Window, target};
 use serde_json::{Value, json};
-use std::path::Path;
 
 const NAMES: [&str; 5] = ["Amélie Ash", "Bren Oak", "Chloé Elm", "Dora Fir", "Eda Yew"];
-
-/// Pictures at phone and laptop size, light and dark.
-async fn looks(window: &Window, folder: &Path, name: &str) -> Result<()> {
-    for (size, called) in [(PHONE, "phone"), (LAPTOP, "laptop")] {
-        window.resize(size).await?;
-        for scheme in Scheme::BOTH {
-            let script = "document.documentElement.dataset.scheme = arguments[0];";
-            window.run(script, vec![json!(scheme.name())]).await?;
-            fit::settled(window).await?;
-            tokio::time::sleep(std::time::Duration::from_millis(200)).await;
-            window.picture(folder.join(format!("{name}-{called}-{}.png", scheme.name()))).await?;
-        }
-        let cut = fit::cut(window).await?;
-        ensure!(cut.is_empty(), "{name} on a {called}: {cut:?}");
-        let found = window.axe().await?;
-        ensure!(found.is_empty(), "{name} on a {called}: {found:?}");
-    }
-    window.run("document.documentElement.dataset.scheme = 'light';", Vec::new()).await?;
-    Ok(())
-}
 
 fn person<'r>(roster: &'r Value, name: &str) -> Result<&'r str> {
     let clients = roster["clients"].as_array().into_iter().chain(roster["archived"].as_array()).flatten();

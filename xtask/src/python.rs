@@ -35,6 +35,7 @@ pub fn all() -> Result<()> {
     environment()?;
     monitor()?;
     filter()?;
+    paper()?;
     second()
 }
 
@@ -42,6 +43,14 @@ pub fn all() -> Result<()> {
 pub fn second() -> Result<()> {
     let cases = exporter()?;
     script("second.py", &[&cases, "--logs", LOGS]).step("second implementation")
+}
+
+/// What is printed, read back by general libraries.
+pub fn paper() -> Result<()> {
+    cargo(&["build", "--quiet", "--workspace", "--bin", "newel"]).step("the command line")?;
+    let name = format!("newel{}", std::env::consts::EXE_SUFFIX);
+    let newel = build::output()?.join(name);
+    script("check_paper.py", &[&newel.to_string_lossy()]).step("papers read back")
 }
 
 /// The engine's filter against general libraries.

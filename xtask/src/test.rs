@@ -28,6 +28,7 @@ const STEPS: &[Step] = &[
     ("environment for Python", python::environment),
     ("figures of monitor", python::monitor),
     ("filter against libraries", python::filter),
+    ("papers read back", python::paper),
     ("second implementation", python::second),
     ("documentation tests", || {
         cargo(&["test", "--workspace", "--doc", "--quiet"]).step("documentation tests")

@@ -161,7 +161,7 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
-    /// Print on paper, as PDF: a handout, a booklet, a letter to a clinician
+    /// Print on paper, as PDF: a handout, a booklet, a class sheet, a letter to a clinician; or write a log as CSV, sessions as iCalendar
     Print(Box<print::Call>),
     /// Print the rule pack: each rule with its numbers, what it does and its source
     Rules {

@@ -160,7 +160,8 @@ impl Press<'_> {
     /// The first and the last working set of each ladder.
     fn loads(&self, history: &History) -> Table {
         let words = self.words;
-        let mut ends: Vec<(&LadderId, (NaiveDate, &SetDone), (NaiveDate, &SetDone))> = Vec::new();
+        type OnDay<'h> = (NaiveDate, &'h SetDone);
+        let mut ends: Vec<(&LadderId, OnDay<'_>, OnDay<'_>)> = Vec::new();
         for run in &history.runs {
             for set in run.sets.iter().map(|e| &e.set).filter(|s| !s.stopped) {
                 match ends.iter_mut().find(|(ladder, ..)| **ladder == set.ladder) {

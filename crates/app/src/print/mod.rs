@@ -1,11 +1,16 @@
 //! What goes onto paper: documents made from a programme, a client's log and the words of a language.
 
 mod booklet;
+mod calendar;
 mod class;
 mod handout;
 mod letter;
 mod parts;
+mod rows;
 
+pub use calendar::CalendarForm;
+
+use crate::coach::client_name;
 use crate::error::{AppError, Refusal};
 use crate::files::slug;
 use crate::newel::Books;
@@ -51,6 +56,18 @@ pub enum PrintWhat {
         /// Which session, and whose.
         class: ClassForm,
     },
+    /// A client's log for a spreadsheet.
+    Rows {
+        /// Client.
+        person: PersonId,
+    },
+    /// The sessions of a programme for a calendar.
+    Calendar {
+        /// Programme.
+        programme: ProgrammeId,
+        /// When.
+        calendar: CalendarForm,
+    },
     /// Facts for a clinician.
     Letter {
         /// Client.
@@ -89,9 +106,9 @@ pub struct PrintForm {
 pub struct PrintedFile {
     /// A name for it.
     pub name: String,
-    /// PDF.
+    /// PDF, CSV or iCalendar.
     pub bytes: Vec<u8>,
-    /// Pages.
+    /// Pages; 0 for what has none.
     pub pages: usize,
 }
 
@@ -156,7 +173,18 @@ impl Profile {
         let books = self.books();
         let day = now.date_naive();
         let press = Press::of(&books, &form.language, day, self.name()?)?;
+        let plain = |name: &str, kind: &str, bytes: Vec<u8>| {
+            Ok(PrintedFile { name: format!("{}.{kind}", slug(name)), bytes, pages: 0 })
+        };
         let (document, name) = match &form.what {
+            PrintWhat::Rows { person } => {
+                let known = self.client(*person)?;
+                return plain(&client_name(known.history()), "csv", press.rows(&known));
+            }
+            PrintWhat::Calendar { programme, calendar } => {
+                let programme = self.programme(*programme)?;
+                return plain(&programme.title, "ics", press.calendar(&programme, calendar, now)?);
+            }
             PrintWhat::Handout { programme, session } => {
                 let programme = self.programme(*programme)?;
                 let session = programme.session(session).ok_or(Refusal::NoSuchThing)?;
@@ -200,25 +228,43 @@ impl Profile {
     }
 }
 
-/// A client's handout or letter from a plan file and a log file, without any database.
+/// What is made from a plan file and a log file, without any database.
+#[derive(Clone, Debug, PartialEq)]
+pub enum OfFiles {
+    /// Her next session.
+    Handout,
+    /// A letter.
+    Letter(LetterForm),
+    /// Her log as CSV.
+    Rows,
+    /// Her sessions as iCalendar.
+    Calendar(CalendarForm),
+}
+
+/// A client's papers from a plan file and a log file.
 ///
 /// # Errors
 /// As [`Profile::print`], and when a file cannot be used.
 pub fn print_files(
     books: &Books,
-    plan: &Path,
-    log: &Path,
+    (plan, log): (&Path, &Path),
     now: DateTime<FixedOffset>,
     language: &str,
     us_letter: bool,
-    letter: Option<&LetterForm>,
+    what: &OfFiles,
 ) -> Result<PrintedFile, AppError> {
-    let (_, known) = known_from(books, plan, log)?;
+    let (name, known) = known_from(books, plan, log)?;
     let coach = known.plan.as_ref().map_or_else(String::new, |p| p.coach.clone());
     let press = Press::of(books, language, now.date_naive(), coach)?;
-    let (document, name) = match letter {
-        Some(letter) => press.letter_of(&known, letter)?,
-        None => press.handout_of(&known, None)?,
+    let plain = |kind: &str, bytes| PrintedFile { name: format!("{}.{kind}", slug(&name)), bytes, pages: 0 };
+    let (document, name) = match what {
+        OfFiles::Handout => press.handout_of(&known, None)?,
+        OfFiles::Letter(letter) => press.letter_of(&known, letter)?,
+        OfFiles::Rows => return Ok(plain("csv", press.rows(&known))),
+        OfFiles::Calendar(form) => {
+            let programme = &known.plan.as_ref().ok_or(Refusal::NoPlan)?.programme;
+            return Ok(plain("ics", press.calendar(programme, form, now)?));
+        }
     };
     printed(&document, us_letter, &name)
 }
