@@ -204,6 +204,7 @@ print-hers = Her next session
 class-open = Together
 class-back = Back to the Planbook
 class-title = Together: { $title }
+class-sub = One session, many bodies: who does what today
 class-who = { $count ->
     [0] Who comes?
     [one] Who comes: 1
@@ -229,7 +230,7 @@ class-earlier = The block before
 class-later = The next block
 class-late = Late
 class-late-in = Has caught up
-class-late-of = { $name } comes late
+class-late-of = { $what }: { $name }
 class-first-round = first round
 class-late-ask = First ask { $name }: how are you today, was there anything since last time, is there anything about today? Then one round like this, and on with the others. If something was there, her own device says what it means.
 

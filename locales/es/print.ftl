@@ -204,6 +204,7 @@ print-hers = Su próxima sesión
 class-open = En grupo
 class-back = Volver al Planbook
 class-title = En grupo: { $title }
+class-sub = Una sesión, muchos cuerpos: quién hace qué hoy
 class-who = { $count ->
     [0] ¿Quién viene?
     [one] Viene 1 persona
@@ -229,7 +230,7 @@ class-earlier = El bloque anterior
 class-later = El bloque siguiente
 class-late = Llega tarde
 class-late-in = Ya va con todas
-class-late-of = { $name } llega tarde
+class-late-of = { $what }: { $name }
 class-first-round = primera ronda
 class-late-ask = Primero pregunta a { $name }: ¿cómo estás hoy?, ¿hubo algo desde la última vez?, ¿hay algo hoy? Después una ronda así, y a seguir con el grupo. Si hubo algo, su propio dispositivo dice qué significa.
 

@@ -3,6 +3,7 @@
 //! client: her session, and a letter that is not made without her leave.
 
 use anyhow::{Context, Result, ensure};
+use fantoccini::key::Key;
 use newel_tests::job::{self, id};
 use newel_tests::looks::looks;
 use newel_tests::tour::{closes_the_sheet, taps};
@@ -118,7 +119,7 @@ async fn a_class_is_laid_out_shown_to_the_room_and_printed() -> Result<()> {
     taps(&window, "class-show").await?;
     window.find(&id("room")).await?;
     let block = window.read(&id("room-block")).await?.text;
-    window.press("\u{E014}").await?;
+    window.key(Key::Right).await?;
     window
         .until(&format!(
             "!document.querySelector('[data-testid=room-block]').innerText.includes({:?})",
