@@ -1,4 +1,4 @@
-//! Arrows run inward only: ui -> src-tauri -> app -> {store, exchange} -> engine, and cli -> app. Cargo keeps crates apart;
+//! Arrows run inward only: ui -> src-tauri -> app -> {store, exchange, paper} -> engine, and cli -> app. Cargo keeps crates apart;
 //! this keeps the direction.
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -10,7 +10,8 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("newel-engine", &[]),
     ("newel-store", &["newel-engine"]),
     ("newel-exchange", &["newel-engine"]),
-    ("newel-app", &["newel-engine", "newel-store", "newel-exchange"]),
+    ("newel-paper", &["newel-engine"]),
+    ("newel-app", &["newel-engine", "newel-store", "newel-exchange", "newel-paper"]),
     // Both outer edges speak in the engine's words, and reach the log and the files through the use cases alone.
     ("newel", &["newel-engine", "newel-app"]),
     ("newel-shell", &["newel-engine", "newel-app"]),

@@ -258,12 +258,14 @@ pub struct ClassSheet {
     pub blocks: Vec<ClassBlock>,
     /// What to lay out for the room, thing by thing.
     pub lay_out: LetterPart,
-    /// What does not fit together; no items if all does.
-    pub conflicts: LetterPart,
-    /// What to mind of whom.
-    pub cares: LetterPart,
     /// When to stop.
     pub warning: Warning,
+    /// Heading of the last sheet, which is for the coach alone.
+    pub alone: String,
+    /// What does not fit together; no items if all does.
+    pub conflicts: LetterPart,
+    /// What to mind of whom: stage, what rests and why, limits.
+    pub cares: LetterPart,
 }
 
 /// A block of a class sheet.
@@ -282,10 +284,8 @@ pub struct ClassBlock {
 /// A client of a class sheet.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct ClassRow {
-    /// Her name.
+    /// Her name. Nothing of her health stands beside it: others read what hangs on a wall.
     pub name: String,
-    /// Her stage.
-    pub stage: String,
     /// One cell for each slot.
     pub cells: Vec<ClassCell>,
 }
@@ -297,8 +297,6 @@ pub struct ClassCell {
     pub name: String,
     /// Load and reps.
     pub facts: Vec<String>,
-    /// A note, such as that the coach changed it.
-    pub note: Option<String>,
     /// Level from 1, and levels, for the small stair; `None` where it rests.
     pub step: Option<(u8, u8)>,
 }

@@ -31,7 +31,6 @@ impl Press<'_> {
                     .filter(|r| r.proposal.gate == Gate::Open)
                     .map(|row| ClassRow {
                         name: row.name.clone(),
-                        stage: row.stage.as_ref().map(|s| self.words.stage(s)).unwrap_or_default(),
                         cells: block.slots.iter().map(|slot| self.cell(row, slot.id.as_str())).collect(),
                     })
                     .collect(),
@@ -56,6 +55,7 @@ impl Press<'_> {
             },
             cares: LetterPart { title: self.words.plain("print-class-cares"), items: self.minded(view) },
             warning: self.warning(),
+            alone: self.words.plain("print-class-alone"),
         });
         (document, format!("{}-{session}-{}", view.title, self.words.plain("print-title-class")))
     }
@@ -65,17 +65,15 @@ impl Press<'_> {
         match proposal.map(|p| &p.outcome) {
             Some(Outcome::Train(p)) => {
                 let sided = self.books.catalogue.place(&p.variant).is_some_and(|h| h.variant.per_side);
-                let changed = row.changed.iter().any(|s| s.as_str() == slot);
                 ClassCell {
                     name: self.words.variant(&p.variant),
                     facts: self.prescribed(p, sided),
-                    note: changed.then(|| self.words.plain("print-class-changed")),
                     step: Some((p.level.saturating_add(1), p.levels)),
                 }
             }
+            // Why it rests is for the coach's own sheet.
             Some(Outcome::Rest) | None => {
-                let why = proposal.and_then(|p| p.reasons.all().first()).map(|r| self.words.reason(r));
-                ClassCell { name: self.words.plain("print-rests"), facts: Vec::new(), note: why, step: None }
+                ClassCell { name: self.words.plain("print-rests"), facts: Vec::new(), step: None }
             }
         }
     }
@@ -129,18 +127,30 @@ impl Press<'_> {
         closed.chain(short).collect()
     }
 
+    /// Of each client: her stage, what rests and why, what was changed, what to mind.
     fn minded(&self, view: &ClassView) -> Vec<String> {
-        let mut items = Vec::new();
-        for row in &view.rows {
-            let cares =
-                row.cares.iter().filter_map(|c| self.words.attribute(&format!("condition-{c}"), "care"));
-            let limits = row.restrictions.iter().map(|r| self.words.restriction(&r.what));
-            let said: Vec<String> = cares.chain(limits).collect();
-            if !said.is_empty() {
-                let values = [("name", row.name.clone().into()), ("what", said.join(" · ").into())];
-                items.push(self.words.with("print-class-care", &values));
+        let words = self.words;
+        let of = |row: &ClassRowView| {
+            let mut said: Vec<String> = row.stage.iter().map(|s| words.stage(s)).collect();
+            for proposal in row.proposal.slots.iter().filter(|p| p.outcome == Outcome::Rest) {
+                let why = proposal.reasons.all().first().map(|r| words.reason(r)).unwrap_or_default();
+                let values = [("ladder", words.ladder(&proposal.ladder).into()), ("why", why.into())];
+                said.push(words.with("print-class-rests", &values));
             }
-        }
-        items
+            let changed = row.proposal.slots.iter().filter(|p| row.changed.contains(&p.slot));
+            said.extend(changed.map(|p| {
+                words.with("print-class-changed-one", &[("ladder", words.ladder(&p.ladder).into())])
+            }));
+            said.extend(row.cares.iter().filter_map(|c| words.attribute(&format!("condition-{c}"), "care")));
+            said.extend(row.restrictions.iter().map(|r| words.restriction(&r.what)));
+            said
+        };
+        let lines =
+            view.rows.iter().map(|row| (row.name.clone(), of(row))).filter(|(_, said)| !said.is_empty());
+        lines
+            .map(|(name, said)| {
+                words.with("print-class-care", &[("name", name.into()), ("what", said.join(" · ").into())])
+            })
+            .collect()
     }
 }

@@ -136,12 +136,10 @@ pub fn class_sheet(text: &str, clients: usize) -> Document {
                 rows: (0..clients)
                     .map(|_| ClassRow {
                         name: text.to_owned(),
-                        stage: "24 weeks pregnant".to_owned(),
                         cells: (0..3u8)
                             .map(|n| ClassCell {
                                 name: text.to_owned(),
                                 facts: vec!["12 kg".to_owned(), "3 sets of 10 reps".to_owned()],
-                                note: (n == 0).then(|| text.to_owned()),
                                 step: (n > 0).then_some((n, 4)),
                             })
                             .collect(),
