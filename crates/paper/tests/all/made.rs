@@ -148,6 +148,7 @@ pub fn class_sheet(text: &str, clients: usize) -> Document {
             })
             .collect(),
         lay_out: LetterPart { title: "Lay out".to_owned(), items: vec![text.to_owned()] },
+        alone: text.to_owned(),
         conflicts: LetterPart {
             title: "Conflicts".to_owned(),
             items: vec![text.to_owned(), text.to_owned()],
