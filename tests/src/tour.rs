@@ -127,6 +127,10 @@ pub async fn coach(
     window.find(&id("override-keep")).await?;
     look("override").await?;
     closes_the_sheet(window).await?;
+    taps(window, "print-letter").await?;
+    window.find(&id("letter-to")).await?;
+    look("letter").await?;
+    closes_the_sheet(window).await?;
     window.click(&id("nav-roster")).await?;
     window.find(&id("roster")).await?;
     look("roster").await?;
@@ -168,6 +172,23 @@ pub async fn coach(
     window.find(&id("words-keep")).await?;
     look("own-words").await?;
     closes_the_sheet(window).await?;
+    // The first of the built-in programmes, trained by everybody together.
+    window.run("document.querySelector('[data-testid^=together-]').click()", Vec::new()).await?;
+    window.find("[data-testid^=class-comer-]").await?;
+    let all = "for (const chip of document.querySelectorAll('[data-testid^=class-comer-]')) chip.click()";
+    window.run(all, Vec::new()).await?;
+    let people = desk["queue"].as_array().map_or(0, Vec::len) + desk["well"].as_array().map_or(0, Vec::len);
+    window.until(&format!("document.querySelectorAll('[data-testid=class-table] tbody tr').length >= {people}")).await?;
+    look("class").await?;
+    taps(window, "class-show").await?;
+    window.find(&id("room")).await?;
+    window.click(&id("room-later")).await?;
+    window.run("document.querySelector('[data-testid^=room-late-]').click()", Vec::new()).await?;
+    look("room").await?;
+    taps(window, "room-leave").await?;
+    window.find(&id("class")).await?;
+    taps(window, "class-back").await?;
+    window.find(&id("planbook")).await?;
     window.click(&id("nav-send")).await?;
     window.find(&id("send")).await?;
     look("send-coach").await?;

@@ -11,6 +11,10 @@ use newel_tests::{LAPTOP, Opening, Window, target};
 use serde_json::{Value, json};
 use std::path::Path;
 
+/// Fills in a day.
+const DATED: &str = "const field = document.querySelector(arguments[0]); field.value = arguments[1];
+    field.dispatchEvent(new Event('input', { bubbles: true }));";
+
 async fn coach(scratch: &Path) -> Result<Window> {
     let window = Window::open(Opening::new(scratch).size(LAPTOP)).await?;
     let profiles = job::makes_the_demo(&window).await?;
@@ -20,12 +24,17 @@ async fn coach(scratch: &Path) -> Result<Window> {
 }
 
 async fn pdf(window: &Window) -> Result<String> {
+    written(window, b"%PDF-").await
+}
+
+/// Writes the file of the sheet that is open; it begins as it should.
+async fn written(window: &Window, head: &[u8]) -> Result<String> {
     taps(window, "print-write").await?;
     window.find(&id("print-written")).await?;
     let said = window.read(&id("print-written")).await?.text;
     let path = said.split(" in ").nth(1).context("it says where")?.trim().to_owned();
     let bytes = std::fs::read(&path)?;
-    ensure!(bytes.starts_with(b"%PDF-"), "{path} is a PDF file");
+    ensure!(bytes.starts_with(head), "{path} begins as it should");
     Ok(said)
 }
 
@@ -140,6 +149,17 @@ async fn a_class_is_laid_out_shown_to_the_room_and_printed() -> Result<()> {
     closes_the_sheet(&window).await?;
     taps(&window, "class-back").await?;
     window.find(&id("planbook")).await?;
+
+    // The sessions of a programme for a calendar: nothing is written before a day and a date are chosen.
+    taps(&window, "print-calendar").await?;
+    let barred = "return document.querySelector('[data-testid=print-write]').disabled";
+    ensure!(window.run(barred, vec![]).await? == json!(true), "no day is chosen yet");
+    let today = chrono::Local::now().date_naive().to_string();
+    window.run(DATED, vec![json!(id("calendar-from")), json!(today)]).await?;
+    taps(&window, "calendar-day-1").await?;
+    taps(&window, "calendar-day-4").await?;
+    looks(&window, &folder, "calendar").await?;
+    written(&window, b"BEGIN:VCALENDAR").await?;
     window.close().await
 }
 
@@ -173,12 +193,15 @@ async fn a_client_is_printed_her_session_and_a_letter_waits_for_her_leave() -> R
     let barred = "return document.querySelector('[data-testid=print-write]').disabled";
     ensure!(window.run(barred, vec![]).await? == json!(true), "without her leave nothing is written");
     looks(&window, &folder, "letter").await?;
-    let agreed = "const field = document.querySelector(arguments[0]); field.value = arguments[1];
-         field.dispatchEvent(new Event('input', { bubbles: true }));";
     let today = chrono::Local::now().date_naive().to_string();
-    window.run(agreed, vec![json!(id("letter-agreed")), json!(today)]).await?;
+    window.run(DATED, vec![json!(id("letter-agreed")), json!(today)]).await?;
     window.until("!document.querySelector('[data-testid=print-write]').disabled").await?;
     let said = pdf(&window).await?;
     ensure!(said.contains("page"), "{said}");
+    closes_the_sheet(&window).await?;
+
+    // Her log as rows, with the mark that tells a spreadsheet that it is UTF-8.
+    taps(&window, "print-rows").await?;
+    written(&window, b"\xef\xbb\xbfDay,Time,Session").await?;
     window.close().await
 }

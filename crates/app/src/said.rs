@@ -17,6 +17,12 @@ pub(crate) fn tail(value: &impl Serialize) -> String {
     json.as_str().unwrap_or_default().to_owned()
 }
 
+/// A label as it stands within a line: its first letter is written small.
+pub(crate) fn small(text: String) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |c| c.to_lowercase().chain(letters).collect())
+}
+
 impl Words {
     /// The sentence of an id with its values; an id without words says itself, as on the screens.
     pub(crate) fn with(&self, id: &str, values: &[(&str, FluentValue<'_>)]) -> String {
@@ -157,10 +163,6 @@ impl Words {
     pub fn symptom(&self, symptom: &Symptom) -> String {
         let kind = symptom.kind.as_ref().map_or("not-sure".to_owned(), ToString::to_string);
         // Amounts and places are labels by themselves; within a line they begin small.
-        let small = |text: String| {
-            let mut letters = text.chars();
-            letters.next().map_or_else(String::new, |c| c.to_lowercase().chain(letters).collect())
-        };
         let parts = [
             Some(self.plain(&format!("symptom-{kind}"))),
             symptom.amount.map(|a| small(self.symptom_amount(a))),

@@ -4,6 +4,7 @@ use super::Press;
 use crate::coach::client_name;
 use crate::error::{AppError, Refusal};
 use crate::profile::Known;
+use crate::said::{small, tail};
 use newel_engine::flow;
 use newel_engine::ids::PlanSessionId;
 use newel_engine::kit::Load;
@@ -85,7 +86,7 @@ impl Press<'_> {
                         }
                         let things = here.iter().flat_map(|h| &h.variant.needs);
                         lay_out.extend(
-                            things.map(|t| self.words.plain(&format!("thing-{}", crate::said::tail(t)))),
+                            things.map(|t| small(self.words.plain(&format!("thing-{}", tail(t))))),
                         );
                         let easier = p.options.iter().rev().find(|o| o.level < p.level);
                         let easier = easier.and_then(|o| self.books.catalogue.place(&o.variant));

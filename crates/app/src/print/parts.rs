@@ -1,7 +1,7 @@
 //! The parts that documents share: fronts, warnings, sessions, moves.
 
 use super::Press;
-use crate::said::tail;
+use crate::said::{small, tail};
 use newel_engine::catalogue::{Ladder, Loading, Place, Variant};
 use newel_engine::flow::planned_minutes;
 use newel_engine::programme::{Amount, Block, Dose, LevelSpan, PlanSession, Slot};
@@ -112,7 +112,7 @@ impl Press<'_> {
         };
         let load = load.map(|id| self.words.plain(&format!("print-kit-{id}")));
         load.into_iter()
-            .chain(variant.needs.iter().map(|t| self.words.plain(&format!("thing-{}", tail(t)))))
+            .chain(variant.needs.iter().map(|t| small(self.words.plain(&format!("thing-{}", tail(t))))))
             .collect()
     }
 
