@@ -178,7 +178,9 @@ pub async fn coach(
     let all = "for (const chip of document.querySelectorAll('[data-testid^=class-comer-]')) chip.click()";
     window.run(all, Vec::new()).await?;
     let people = desk["queue"].as_array().map_or(0, Vec::len) + desk["well"].as_array().map_or(0, Vec::len);
-    window.until(&format!("document.querySelectorAll('[data-testid=class-table] tbody tr').length >= {people}")).await?;
+    window
+        .until(&format!("document.querySelectorAll('[data-testid=class-table] tbody tr').length >= {people}"))
+        .await?;
     look("class").await?;
     taps(window, "class-show").await?;
     window.find(&id("room")).await?;

@@ -85,9 +85,8 @@ impl Press<'_> {
                             lay_out.push(self.words.load(&p.load));
                         }
                         let things = here.iter().flat_map(|h| &h.variant.needs);
-                        lay_out.extend(
-                            things.map(|t| small(self.words.plain(&format!("thing-{}", tail(t))))),
-                        );
+                        lay_out
+                            .extend(things.map(|t| small(self.words.plain(&format!("thing-{}", tail(t))))));
                         let easier = p.options.iter().rev().find(|o| o.level < p.level);
                         let easier = easier.and_then(|o| self.books.catalogue.place(&o.variant));
                         let steps = easier
