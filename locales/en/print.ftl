@@ -90,7 +90,6 @@ print-notes = Notes; how it was next morning
 print-contents = Contents
 print-sessions = Sessions
 print-moves = The moves, step by step
-print-week = { $title }, week { $week }
 print-time = { $title }, time { $n }
 print-effort-title = What “left” means
 print-effort-col-left = Left
@@ -175,7 +174,6 @@ print-letter-caution = Made with Newel, a training log. It is no medical device,
 
 ## The screen that prints
 
-print-button = Print
 print-title-handout = Handout
 print-title-booklet = Booklet
 print-title-class = Class sheet
@@ -209,8 +207,6 @@ print-letter-to = To whom (one line each)
 print-letter-ask = Your question
 print-letter-agreed = On which day did she agree that it goes out?
 print-letter-agreed-how = Without her leave no letter is made.
-print-with-all = Handout with every option
-print-hers = Her next session
 
 ## A class
 

@@ -90,7 +90,6 @@ print-notes = Notas; cómo fue a la mañana siguiente
 print-contents = Contenido
 print-sessions = Sesiones
 print-moves = Los ejercicios, peldaño a peldaño
-print-week = { $title }, semana { $week }
 print-time = { $title }, vez { $n }
 print-effort-title = Qué quiere decir «en reserva»
 print-effort-col-left = En reserva
@@ -175,7 +174,6 @@ print-letter-caution = Hecho con Newel, un registro de entrenamiento. No es un p
 
 ## La pantalla que imprime
 
-print-button = Imprimir
 print-title-handout = Hoja de sesión
 print-title-booklet = Cuaderno
 print-title-class = Hoja de clase
@@ -209,8 +207,6 @@ print-letter-to = A quién (una línea cada cosa)
 print-letter-ask = Tu pregunta
 print-letter-agreed = ¿Qué día dio su permiso para que salga?
 print-letter-agreed-how = Sin su permiso no se hace ninguna carta.
-print-with-all = Hoja con todas las opciones
-print-hers = Su próxima sesión
 
 ## Una clase
 

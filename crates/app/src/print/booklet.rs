@@ -2,7 +2,7 @@
 
 use super::Press;
 use newel_engine::programme::Programme;
-use newel_paper::{Block, Booklet, Document, LetterPart, MovePage, Session, SessionPage, Slot, Table};
+use newel_paper::{Booklet, Document, LetterPart, MovePage, SessionPage, Table};
 
 /// Pages to write on for a programme whose end is open.
 const TIMES: u8 = 4;
@@ -23,37 +23,7 @@ impl Press<'_> {
         }
         lines.extend(programme.weeks.map(|w| self.words.with("print-weeks", &[("weeks", w.into())])));
         let pages = programme.sessions.iter().enumerate().map(|(index, session)| SessionPage {
-            session: Session {
-                title: session.title.clone(),
-                facts: self.session_facts(session),
-                lay_out: Vec::new(),
-                blocks: session
-                    .blocks
-                    .iter()
-                    .enumerate()
-                    .map(|(at, block)| Block {
-                        title: self.block_title(at, block),
-                        facts: self.block_facts(block),
-                        slots: block
-                            .slots
-                            .iter()
-                            .enumerate()
-                            .map(|(place, slot)| {
-                                let ladder = self.books.catalogue.ladder(&slot.ladder);
-                                let sided = ladder.is_some_and(Self::mostly_one_sided);
-                                Slot {
-                                    mark: self.mark(at, place, block),
-                                    ladder: self.words.ladder(&slot.ladder),
-                                    dose: self.dose(&slot.dose),
-                                    steps: ladder.map(|l| self.steps(l, slot.levels)).unwrap_or_default(),
-                                    hers: None,
-                                    grid: Some(self.grid(slot, sided, block.rounds, true)),
-                                }
-                            })
-                            .collect(),
-                    })
-                    .collect(),
-            },
+            session: self.open_session(session),
             weeks: (1..=times(index))
                 .map(|n| {
                     let n = u32::try_from(n).unwrap_or(u32::MAX);

@@ -15,33 +15,7 @@ use newel_paper::{Block, Document, Handout, Hers, Session, Slot};
 impl Press<'_> {
     /// A session with every option.
     pub(super) fn handout(&self, programme: &Programme, session: &PlanSession) -> Document {
-        let blocks = session.blocks.iter().enumerate().map(|(index, block)| Block {
-            title: self.block_title(index, block),
-            facts: self.block_facts(block),
-            slots: block
-                .slots
-                .iter()
-                .enumerate()
-                .map(|(place, slot)| {
-                    let ladder = self.books.catalogue.ladder(&slot.ladder);
-                    let sided = ladder.is_some_and(Self::mostly_one_sided);
-                    Slot {
-                        mark: self.mark(index, place, block),
-                        ladder: self.words.ladder(&slot.ladder),
-                        dose: self.dose(&slot.dose),
-                        steps: ladder.map(|l| self.steps(l, slot.levels)).unwrap_or_default(),
-                        hers: None,
-                        grid: Some(self.grid(slot, sided, block.rounds, true)),
-                    }
-                })
-                .collect(),
-        });
-        let session = Session {
-            title: session.title.clone(),
-            facts: self.session_facts(session),
-            lay_out: Vec::new(),
-            blocks: blocks.collect(),
-        };
+        let session = self.open_session(session);
         let title = self.words.with(
             "print-handout-name",
             &[("title", programme.title.clone().into()), ("session", session.title.clone().into())],

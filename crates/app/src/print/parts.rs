@@ -6,7 +6,7 @@ use newel_engine::catalogue::{Ladder, Loading, Place, Variant};
 use newel_engine::flow::planned_minutes;
 use newel_engine::programme::{Amount, Block, Dose, LevelSpan, PlanSession, Slot};
 use newel_engine::rules::Class;
-use newel_paper::{Front, Grid, Step, StepOption, Warning};
+use newel_paper::{self as paper, Front, Grid, Session, Step, StepOption, Warning};
 use std::collections::BTreeMap;
 
 /// Letters of blocks; a session of more blocks goes on with numbers.
@@ -147,6 +147,33 @@ impl Press<'_> {
             self.step(ladder, level, l.variants.iter().map(|v| self.option(v, false)).collect())
         })
         .collect()
+    }
+
+    /// A session with every option, for anybody.
+    pub(super) fn open_session(&self, session: &PlanSession) -> Session {
+        let slot = |index: usize, place: usize, block: &Block, slot: &Slot| {
+            let ladder = self.books.catalogue.ladder(&slot.ladder);
+            let sided = ladder.is_some_and(Self::mostly_one_sided);
+            paper::Slot {
+                mark: self.mark(index, place, block),
+                ladder: self.words.ladder(&slot.ladder),
+                dose: self.dose(&slot.dose),
+                steps: ladder.map(|l| self.steps(l, slot.levels)).unwrap_or_default(),
+                hers: None,
+                grid: Some(self.grid(slot, sided, block.rounds, true)),
+            }
+        };
+        let blocks = session.blocks.iter().enumerate().map(|(index, block)| paper::Block {
+            title: self.block_title(index, block),
+            facts: self.block_facts(block),
+            slots: block.slots.iter().enumerate().map(|(place, s)| slot(index, place, block, s)).collect(),
+        });
+        Session {
+            title: session.title.clone(),
+            facts: self.session_facts(session),
+            lay_out: Vec::new(),
+            blocks: blocks.collect(),
+        }
     }
 
     pub(super) fn step_of(&self, place: &Place<'_>, hers: bool) -> Step {
