@@ -84,3 +84,4 @@ write-logged = { $count ->
     [one] logged once: { $median } min
    *[other] logged { $count } times: median { $median } min
 }
+advice-in-week = Week { $week }: { $said }

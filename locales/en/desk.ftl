@@ -342,16 +342,65 @@ write-session-n = Session { $n }
 write-session-title = Name of the session
 write-minutes = About { $minutes } minutes as written
 write-away = Put this programme away
+write-weeks-title = Weeks
+write-weeks-which = Which week is written
+write-weeks-every = Every week
+write-weeks-chip = Week { $week }{ $light ->
+    [yes] , light
+   *[no] { "" }
+}{ $own ->
+    [yes] , asks for something of its own
+   *[no] { "" }
+}
+write-weeks-light = Light week
+write-weeks-light-how = Half the rounds, one more left in reserve, and nothing grows.
+write-weeks-alone = What you change now holds in week { $week } alone.
+write-weeks-own = Of its own in week { $week }.
+write-weeks-usual = As every week
+write-weeks-others = { $count ->
+    [one] Week { $list } asks for something else
+   *[other] Weeks { $list } ask for something else
+}
+write-weeks-phase = Phase
+write-weeks-count = weeks
+write-weeks-phase-line = { $title }, { $weeks ->
+    [one] 1 week
+   *[other] { $weeks } weeks
+}
+write-weeks-phase-n = Phase { $n }
+write-weeks-phase-first = Divide it into phases
+write-weeks-phase-add = Add a phase
+write-weeks-open = With a number of weeks, each of them can ask for its own.
+step-title = Rise from week to week
+step-how = Each step adds to the working blocks. A light week repeats the one before it.
+step-from = from week
+step-to = to week
+step-every = every … weeks
+step-reps = + reps
+step-seconds = + seconds
+step-rounds = + rounds
+step-reserve = − left
+step-go = Write these weeks
+step-even = Every week the same
+write-part = for
+part-warm_up = warming up
+part-work = the work
+part-finisher = ending with
+part-cool_down = coming down
 write-add = Add a block
 write-add-how = Moves by name, Enter after each; Enter once more adds them
-write-add-go = { $count ->
-    [one] Add it as straight sets
-    [2] Add them as a superset
-    [3] Add them as a tri-set
-   *[other] Add them as a giant set
+write-add-go = { $part ->
+    [warm_up] Add it as a warm-up
+    [finisher] Add it as a finisher
+    [cool_down] Add it as a cool-down
+   *[work] { $count ->
+        [one] Add it as straight sets
+        [2] Add them as a superset
+        [3] Add them as a tri-set
+       *[other] Add them as a giant set
+    }
 }
 write-none = No move is called “{ $typed }”.
-write-finisher = to end with
 write-take-out = Take out: { $what }
 write-copy = Copy: { $what }
 write-earlier = Earlier: { $what }

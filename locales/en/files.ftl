@@ -73,6 +73,29 @@ change-weeks = { $to ->
        *[other] { $to } weeks, were { $from }
     }
 }
+change-light-weeks = Light weeks: { $count ->
+    [0] none
+   *[other] { $list }
+}
+change-phase-added = New phase: { $phase }, { $weeks ->
+    [one] 1 week
+   *[other] { $weeks } weeks
+}
+change-phase-removed = Phase taken out: { $phase }
+change-phase-title = The phase “{ $from }” is called “{ $to }”
+change-phase-weeks = { $phase }: { $to ->
+    [one] 1 week
+   *[other] { $to } weeks
+}, { $from ->
+    [one] was 1
+   *[other] were { $from }
+}
+change-phase-light-weeks = { $phase }, light weeks: { $count ->
+    [0] none
+   *[other] { $list }
+}
+change-phases-order = The phases come in another order
+change-session-phase = { $session }: now in { $to }, was in { $from }
 change-session-added = New session: { $session }
 change-session-removed = Session taken out: { $session }
 change-session-title = Session “{ $to }”, was “{ $from }”
@@ -89,6 +112,8 @@ change-block-added = { $session }: new block, { $form ->
     [tri_set] tri-set
     [giant_set] giant set
     [finisher] finisher
+    [warm_up] warm-up
+    [cool_down] cool-down
    *[straight_sets] straight sets
 }: { $more ->
     [0] { $ladder }
@@ -100,6 +125,8 @@ change-block-removed = { $session }: block taken out, { $form ->
     [tri_set] tri-set
     [giant_set] giant set
     [finisher] finisher
+    [warm_up] warm-up
+    [cool_down] cool-down
    *[straight_sets] straight sets
 }: { $more ->
     [0] { $ladder }
@@ -111,6 +138,8 @@ change-block-moved = { $session }: block from “{ $from }”, { $form ->
     [tri_set] tri-set
     [giant_set] giant set
     [finisher] finisher
+    [warm_up] warm-up
+    [cool_down] cool-down
    *[straight_sets] straight sets
 }: { $more ->
     [0] { $ladder }
@@ -126,12 +155,16 @@ change-block-form = { $session }, { $more ->
     [tri_set] tri-set
     [giant_set] giant set
     [finisher] finisher
+    [warm_up] warm-up
+    [cool_down] cool-down
    *[straight_sets] straight sets
 }, was { $from ->
     [superset] superset
     [tri_set] tri-set
     [giant_set] giant set
     [finisher] finisher
+    [warm_up] warm-up
+    [cool_down] cool-down
    *[straight_sets] straight sets
 }
 change-block-rounds = { $session }, { $more ->
@@ -149,6 +182,17 @@ change-block-between = { $session }, { $more ->
     [one] { $ladder } and one more
    *[other] { $ladder } and { $more } more
 }: { $to } s between slots, were { $from } s
+change-block-week = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } and one more
+   *[other] { $ladder } and { $more } more
+}, week { $week }: { $to ->
+    [one] 1 round
+   *[other] { $to } rounds
+}, rest { $rest_to } s; { $from ->
+    [one] was 1 round
+   *[other] were { $from } rounds
+}, rest { $rest_from } s
 change-blocks-order = { $session }: the blocks come in another order
 change-slot-added = { $session }: new, { $ladder }, { $to_timed ->
     [1] { $to_low } – { $to_high } seconds
@@ -178,6 +222,10 @@ change-slot-levels = { $session }, { $ladder }: { $to_high ->
 }, were { $from_high ->
     [0] all steps
    *[other] steps { $from_low } – { $from_high }
+}
+change-slot-week = { $session }, { $ladder }, week { $week }: { $to_timed ->
+    [1] { $to_low } – { $to_high } seconds
+   *[0] { $to_low } – { $to_high } reps, aim { $target } left
 }
 change-slots-order = { $session }, { $more ->
     [0] { $ladder }

@@ -45,6 +45,15 @@ print-weeks = { $weeks ->
     [one] for 1 week
    *[other] for { $weeks } weeks
 }
+print-phase = { $title }: { $weeks ->
+    [one] 1 week
+   *[other] { $weeks } weeks
+}
+print-light-weeks = { $count ->
+    [one] Light week: { $list }
+   *[other] Light weeks: { $list }
+}. Half the rounds, one more left in reserve.
+print-in-week = Week { $week }: { $what }
 print-lay-out = Lay out
 print-block = { $letter }: { $form }
 print-rounds = { $rounds ->

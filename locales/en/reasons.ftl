@@ -73,6 +73,11 @@ reason-stage-sets = Week { $week }: { $sets } { $sets ->
 } at most.
 reason-stage-breathing = Week { $week }: breathing, pelvic floor and walking for now.
 reason-learn-first = First sessions: learn how it goes. Light, { $target } left in reserve, { $sets } sets.
+reason-light-week = A light week: { $sets ->
+    [one] 1 set
+   *[other] { $sets } sets
+}, { $target } left in reserve. Nothing grows this week.
+reason-ease-in = To get warm or to come down: the least load there is.
 reason-after-illness = Back after being ill: easy, { $target } in reserve, { $sets } sets at most.
 reason-child-near = { $variant } is left out: nothing is held above the head with a child in the room.
 reason-kit-away = { $variant } waits until your kit is at hand again.

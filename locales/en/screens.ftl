@@ -581,6 +581,8 @@ planbook-form-superset = Superset
 planbook-form-tri_set = Tri-set
 planbook-form-giant_set = Giant set
 planbook-form-finisher = Finisher
+planbook-form-warm_up = Warm-up
+planbook-form-cool_down = Cool-down
 planbook-rounds = { $rounds ->
     [one] one round
    *[other] { $rounds } rounds

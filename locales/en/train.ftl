@@ -17,6 +17,7 @@ no-plan-take-in = Take in a plan
 ready-number = Session { $number } of { $of }
 ready-minutes = about { $minutes } minutes
 ready-week = Week { $week } of { $weeks }
+ready-light = A light week: fewer sets, more in reserve.
 ready-left-open = Left halfway: { $day }. { $sets ->
     [one] 1 set is kept.
    *[other] { $sets } sets are kept.
@@ -92,6 +93,10 @@ form-giant_set = Giant set
     .how = Four moves or more one after the other, then a rest.
 form-finisher = Finisher
     .how = To end with, at your own pace.
+form-warm_up = Warm-up
+    .how = Easy and light, to get warm.
+form-cool_down = Cool-down
+    .how = Easy and light, to come down.
 block-sub = { $rounds ->
     [one] 1 round
    *[other] { $rounds } rounds

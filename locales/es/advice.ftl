@@ -84,3 +84,4 @@ write-logged = { $count ->
     [one] registrada una vez: { $median } min
    *[other] registrada { $count } veces: mediana de { $median } min
 }
+advice-in-week = Semana { $week }: { $said }

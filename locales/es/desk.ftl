@@ -342,16 +342,65 @@ write-session-n = Sesión { $n }
 write-session-title = Nombre de la sesión
 write-minutes = Unos { $minutes } minutos tal como está escrita
 write-away = Guardar aparte este plan
+write-weeks-title = Semanas
+write-weeks-which = Qué semana se escribe
+write-weeks-every = Todas las semanas
+write-weeks-chip = Semana { $week }{ $light ->
+    [yes] , ligera
+   *[no] { "" }
+}{ $own ->
+    [yes] , pide algo propio
+   *[no] { "" }
+}
+write-weeks-light = Semana ligera
+write-weeks-light-how = La mitad de las rondas, una repetición más en reserva, y nada crece.
+write-weeks-alone = Lo que cambies ahora vale solo en la semana { $week }.
+write-weeks-own = Propio de la semana { $week }.
+write-weeks-usual = Como todas las semanas
+write-weeks-others = { $count ->
+    [one] La semana { $list } pide otra cosa
+   *[other] Las semanas { $list } piden otra cosa
+}
+write-weeks-phase = Fase
+write-weeks-count = semanas
+write-weeks-phase-line = { $title }, { $weeks ->
+    [one] 1 semana
+   *[other] { $weeks } semanas
+}
+write-weeks-phase-n = Fase { $n }
+write-weeks-phase-first = Dividirlo en fases
+write-weeks-phase-add = Añadir una fase
+write-weeks-open = Con un número de semanas, cada una puede pedir lo suyo.
+step-title = Subir de semana en semana
+step-how = Cada paso añade algo a los bloques de trabajo. Una semana ligera repite la anterior.
+step-from = desde la semana
+step-to = hasta la semana
+step-every = cada … semanas
+step-reps = + repeticiones
+step-seconds = + segundos
+step-rounds = + rondas
+step-reserve = − reserva
+step-go = Escribir estas semanas
+step-even = Todas las semanas igual
+write-part = para
+part-warm_up = calentar
+part-work = el trabajo
+part-finisher = terminar
+part-cool_down = volver a la calma
 write-add = Añadir un bloque
 write-add-how = Ejercicios por nombre, Intro tras cada uno; otra vez Intro los añade
-write-add-go = { $count ->
-    [one] Añadirlo en series simples
-    [2] Añadirlos como superserie
-    [3] Añadirlos como triserie
-   *[other] Añadirlos como serie gigante
+write-add-go = { $part ->
+    [warm_up] Añadir como calentamiento
+    [finisher] Añadir como bloque final
+    [cool_down] Añadir como vuelta a la calma
+   *[work] { $count ->
+        [one] Añadir como series simples
+        [2] Añadir como superserie
+        [3] Añadir como triserie
+       *[other] Añadir como serie gigante
+    }
 }
 write-none = Ningún ejercicio se llama «{ $typed }».
-write-finisher = para terminar
 write-take-out = Quitar: { $what }
 write-copy = Copiar: { $what }
 write-earlier = Antes: { $what }

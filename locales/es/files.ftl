@@ -73,6 +73,29 @@ change-weeks = { $to ->
        *[other] { $to } semanas, antes { $from }
     }
 }
+change-light-weeks = Semanas ligeras: { $count ->
+    [0] ninguna
+   *[other] { $list }
+}
+change-phase-added = Fase nueva: { $phase }, { $weeks ->
+    [one] 1 semana
+   *[other] { $weeks } semanas
+}
+change-phase-removed = Fase quitada: { $phase }
+change-phase-title = La fase «{ $from }» se llama «{ $to }»
+change-phase-weeks = { $phase }: { $to ->
+    [one] 1 semana
+   *[other] { $to } semanas
+}, { $from ->
+    [one] antes 1
+   *[other] antes { $from }
+}
+change-phase-light-weeks = { $phase }, semanas ligeras: { $count ->
+    [0] ninguna
+   *[other] { $list }
+}
+change-phases-order = Las fases van en otro orden
+change-session-phase = { $session }: ahora en { $to }, antes en { $from }
 change-session-added = Sesión nueva: { $session }
 change-session-removed = Sesión quitada: { $session }
 change-session-title = Sesión «{ $to }», antes «{ $from }»
@@ -89,6 +112,8 @@ change-block-added = { $session }: bloque nuevo, { $form ->
     [tri_set] triserie
     [giant_set] serie gigante
     [finisher] bloque final
+    [warm_up] calentamiento
+    [cool_down] vuelta a la calma
    *[straight_sets] series simples
 }: { $more ->
     [0] { $ladder }
@@ -100,6 +125,8 @@ change-block-removed = { $session }: bloque quitado, { $form ->
     [tri_set] triserie
     [giant_set] serie gigante
     [finisher] bloque final
+    [warm_up] calentamiento
+    [cool_down] vuelta a la calma
    *[straight_sets] series simples
 }: { $more ->
     [0] { $ladder }
@@ -111,6 +138,8 @@ change-block-moved = { $session }: bloque que estaba en «{ $from }», { $form -
     [tri_set] triserie
     [giant_set] serie gigante
     [finisher] bloque final
+    [warm_up] calentamiento
+    [cool_down] vuelta a la calma
    *[straight_sets] series simples
 }: { $more ->
     [0] { $ladder }
@@ -126,12 +155,16 @@ change-block-form = { $session }, { $more ->
     [tri_set] triserie
     [giant_set] serie gigante
     [finisher] bloque final
+    [warm_up] calentamiento
+    [cool_down] vuelta a la calma
    *[straight_sets] series simples
 }, antes { $from ->
     [superset] superserie
     [tri_set] triserie
     [giant_set] serie gigante
     [finisher] bloque final
+    [warm_up] calentamiento
+    [cool_down] vuelta a la calma
    *[straight_sets] series simples
 }
 change-block-rounds = { $session }, { $more ->
@@ -149,6 +182,17 @@ change-block-between = { $session }, { $more ->
     [one] { $ladder } y otro más
    *[other] { $ladder } y { $more } más
 }: { $to } s entre ejercicios, antes { $from } s
+change-block-week = { $session }, { $more ->
+    [0] { $ladder }
+    [one] { $ladder } y otro más
+   *[other] { $ladder } y { $more } más
+}, semana { $week }: { $to ->
+    [one] 1 ronda
+   *[other] { $to } rondas
+}, descanso { $rest_to } s; antes { $from ->
+    [one] 1 ronda
+   *[other] { $from } rondas
+}, descanso { $rest_from } s
 change-blocks-order = { $session }: los bloques van en otro orden
 change-slot-added = { $session }: nuevo, { $ladder }, { $to_timed ->
     [1] { $to_low } – { $to_high } segundos
@@ -178,6 +222,10 @@ change-slot-levels = { $session }, { $ladder }: { $to_high ->
 }, antes { $from_high ->
     [0] todos los peldaños
    *[other] peldaños { $from_low } – { $from_high }
+}
+change-slot-week = { $session }, { $ladder }, semana { $week }: { $to_timed ->
+    [1] { $to_low } – { $to_high } segundos
+   *[0] { $to_low } – { $to_high } repeticiones, { $target } en reserva
 }
 change-slots-order = { $session }, { $more ->
     [0] { $ladder }

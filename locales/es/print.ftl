@@ -45,6 +45,15 @@ print-weeks = { $weeks ->
     [one] durante 1 semana
    *[other] durante { $weeks } semanas
 }
+print-phase = { $title }: { $weeks ->
+    [one] 1 semana
+   *[other] { $weeks } semanas
+}
+print-light-weeks = { $count ->
+    [one] Semana ligera: { $list }
+   *[other] Semanas ligeras: { $list }
+}. La mitad de las rondas y una repetición más en reserva.
+print-in-week = Semana { $week }: { $what }
 print-lay-out = Ten a mano
 print-block = { $letter }: { $form }
 print-rounds = { $rounds ->

@@ -79,6 +79,11 @@ reason-learn-first = Primeras sesiones: aprender cómo se hace. Ligero, { $targe
     [one] { $sets } serie.
    *[other] { $sets } series.
 }
+reason-light-week = Semana ligera: { $sets ->
+    [one] 1 serie
+   *[other] { $sets } series
+}, { $target } en reserva. Esta semana nada crece.
+reason-ease-in = Para entrar en calor o para terminar con calma: la menor carga que hay.
 reason-after-illness = De vuelta tras una enfermedad: suave, { $target } en reserva, { $sets ->
     [one] { $sets } serie como máximo.
    *[other] { $sets } series como máximo.

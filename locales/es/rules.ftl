@@ -160,6 +160,8 @@ rule-learn-first = Quien nunca ha entrenado con pesas aprende los ejercicios en 
     [one] { $reserve } repetición
    *[other] { $reserve } repeticiones
 } en reserva, y nada cuenta como fuerza.
+rule-programme-light-week = Una semana ligera: las series por { $share }, hacia arriba, { $more_reserve } repetición más en reserva, y nada crece. La respiración, el suelo pélvico y la movilidad siguen igual.
+rule-load-ease = El calentamiento y la vuelta a la calma se hacen con la menor carga que hay, en la parte baja del rango. No dicen nada de la fuerza.
 rule-coach-set = Vale lo que fijó la entrenadora, con su nota.
 rule-client-choice = Una opción elegida por ella, en el peldaño mostrado o más abajo, vale para la sesión.
 rule-kit-has = Solo se propone lo que permite su material.

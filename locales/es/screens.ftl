@@ -587,6 +587,8 @@ planbook-form-superset = Superserie
 planbook-form-tri_set = Triserie
 planbook-form-giant_set = Serie gigante
 planbook-form-finisher = Bloque final
+planbook-form-warm_up = Calentamiento
+planbook-form-cool_down = Vuelta a la calma
 planbook-rounds = { $rounds ->
     [one] una ronda
    *[other] { $rounds } rondas

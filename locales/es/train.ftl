@@ -17,6 +17,7 @@ no-plan-take-in = Importar un plan
 ready-number = Sesión { $number } de { $of }
 ready-minutes = unos { $minutes } minutos
 ready-week = Semana { $week } de { $weeks }
+ready-light = Semana ligera: menos series, más reserva.
 ready-left-open = Quedó a medias: { $day }. { $sets ->
     [one] Se guardó 1 serie.
    *[other] Se guardaron { $sets } series.
@@ -92,6 +93,10 @@ form-giant_set = Serie gigante
     .how = Cuatro ejercicios o más, uno tras otro, y luego un descanso.
 form-finisher = Bloque final
     .how = Para terminar, a tu ritmo.
+form-warm_up = Calentamiento
+    .how = Fácil y ligero, para entrar en calor.
+form-cool_down = Vuelta a la calma
+    .how = Fácil y ligero, para terminar con calma.
 block-sub = { $rounds ->
     [one] 1 ronda
    *[other] { $rounds } rondas

@@ -276,3 +276,15 @@ pub fn named<'v>(profiles: &'v [Value], name: &str) -> Result<&'v Value> {
         .find(|p| p["name"].as_str().is_some_and(|n| n.starts_with(name)))
         .with_context(|| format!("no profile named {name}"))
 }
+
+/// Chooses what a list offers, by its value.
+///
+/// # Errors
+/// If the list is not there.
+pub async fn chooses(window: &Window, name: &str, value: &str) -> Result<()> {
+    window.find(&id(name)).await?;
+    let script = "const s = document.querySelector(arguments[0]); s.value = arguments[1]; \
+                  s.dispatchEvent(new Event('change', { bubbles: true }));";
+    window.run(script, vec![json!(id(name)), json!(value)]).await?;
+    Ok(())
+}

@@ -89,6 +89,12 @@ impl Hand<'_> {
         Ok(())
     }
 
+    /// A click on a list and one on what is wanted of it.
+    async fn chooses(&mut self, name: &str, value: &str) -> Result<()> {
+        self.clicks += 2;
+        job::chooses(self.window, name, value).await
+    }
+
     async fn presses(&mut self, key: Key) -> Result<()> {
         self.keys += 1;
         self.window.key(key).await
@@ -156,7 +162,7 @@ async fn a_session_is_written_from_nothing_undone_redone_and_survives_a_crash() 
             hand.presses(Key::Enter).await?;
         }
         if nth == 2 {
-            hand.clicks(&format!("add-finisher-{session}")).await?;
+            hand.chooses(&format!("add-part-{session}"), "finisher").await?;
             hand.clicks(&format!("add-go-{session}")).await?;
         } else {
             hand.presses(Key::Enter).await?;
@@ -270,13 +276,7 @@ async fn a_slot_that_a_client_cannot_do_names_her_and_one_press_mends_it() -> Re
     assert!(!window.has(&id("advice-line-no-kit")).await?, "the easiest step is still allowed");
     // From step 2 on there is nothing left for her, and she is named without anything being asked.
     hand.clicks(&format!("slot-more-{slot}")).await?;
-    window
-        .run(
-            "const s = document.querySelector(`[data-testid=slot-from-${arguments[0]}]`); s.value = '1'; \
-             s.dispatchEvent(new Event('change', { bubbles: true }));",
-            vec![json!(slot)],
-        )
-        .await?;
+    hand.chooses(&format!("slot-from-{slot}"), "1").await?;
     let begun = std::time::Instant::now();
     window.until("document.querySelector('[data-testid=advice-line-no-kit]')").await?;
     println!("named {:?} after the change", begun.elapsed());

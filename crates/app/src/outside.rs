@@ -8,8 +8,9 @@ use crate::words::Words;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use fluent_bundle::FluentArgs;
 use newel_engine::ids::PersonId;
-use newel_engine::proposal::{SessionProposal, next_session};
+use newel_engine::proposal::SessionProposal;
 use newel_engine::record::Record;
+use newel_engine::weeks::next_session;
 use newel_exchange::{Document, LogDocument, PlanDocument, ReadError};
 use newel_store::{Finding, Store};
 use std::io::Read as _;
@@ -92,7 +93,7 @@ pub fn propose(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<
         name,
         programme: in_force.programme.title.clone(),
         session: session.title.clone(),
-        proposal: bench.propose(session),
+        proposal: bench.propose(&session),
     })
 }
 

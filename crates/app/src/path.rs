@@ -11,9 +11,10 @@ use newel_engine::gains::gains;
 use newel_engine::history::Run;
 use newel_engine::ids::LadderId;
 use newel_engine::kit::{Band, Kit};
-use newel_engine::proposal::{Bench, Outcome, Proposal, Target, next_session};
+use newel_engine::proposal::{Bench, Outcome, Proposal, Target};
 use newel_engine::record::Payload;
 use newel_engine::units::{Newtons, Weight};
+use newel_engine::weeks::{next_session, progress};
 use newel_store::Action;
 
 /// One maker's table of band forces at 100 % and 200 % stretch, in lb (SOURCES 8 [s]); makers' values
@@ -152,8 +153,9 @@ pub fn ladders(known: &Known, books: &Books, day: NaiveDate) -> Vec<LadderView> 
     // Of every planned session its proposals as of today; the next session first.
     let next = next_session(known.history(), &plan.programme);
     let mut proposals: Vec<Proposal> = Vec::new();
-    for session in next.into_iter().chain(plan.programme.sessions.iter()) {
-        for proposal in bench.propose(session).slots {
+    let now = plan.programme.in_week(progress(known.history(), &plan.programme).week);
+    for session in next.into_iter().chain(now.sessions) {
+        for proposal in bench.propose(&session).slots {
             if !proposals.iter().any(|p| p.ladder == proposal.ladder) {
                 proposals.push(proposal);
             }

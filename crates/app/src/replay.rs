@@ -7,6 +7,7 @@ use chrono::NaiveDate;
 use newel_engine::ids::{PersonId, RecordId};
 use newel_engine::proposal::SessionProposal;
 use newel_engine::record::{Payload, Record};
+use newel_engine::weeks::planned_session;
 
 /// A shown proposal, made again.
 #[derive(Clone, Debug, PartialEq)]
@@ -105,8 +106,9 @@ fn replay(books: &Books, all: &[(String, Record)], shown: RecordId) -> Result<Re
     let then = Known::of(books, records);
     let plan = then.plan.as_ref().ok_or(Refusal::NoPlan)?;
     let bench = then.bench(result.on, Some(*run)).ok_or(Refusal::NoPlan)?;
-    let session = plan.programme.session(&result.session).ok_or(Refusal::NoSuchThing)?;
-    let again = bench.propose(session);
+    let session = planned_session(then.history(), &plan.programme, &result.session, Some(*run))
+        .ok_or(Refusal::NoSuchThing)?;
+    let again = bench.propose(&session);
     let same_inputs = inputs_hash(&lines, plan, &versions(books), result.on, *run) == *inputs;
     let shown = (**result).clone();
     Ok(Replay { same: again == shown && same_inputs, same_inputs, again, shown })

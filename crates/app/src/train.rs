@@ -12,8 +12,9 @@ use newel_engine::history::{Mark, Run};
 use newel_engine::ids::{RunId, SlotId, VariantId};
 use newel_engine::kit::Load;
 use newel_engine::programme::{Block, PlanSession, Slot};
-use newel_engine::proposal::{Gate, Target, Turn, next_session};
+use newel_engine::proposal::{Gate, Target, Turn};
 use newel_engine::record::{Payload, Purpose, SetDone, SkipWhy, TodayThing};
+use newel_engine::weeks::{next_session, planned_session};
 use newel_store::Action;
 use uuid::Uuid;
 
@@ -23,10 +24,10 @@ pub(crate) fn open_run<'k>(known: &'k Known, books: &Books, now: DateTime<FixedO
     flow::open_run(known.history(), rules, now)
 }
 
-/// The planned session of a run, in the plan in force.
-pub(crate) fn session_of<'k>(known: &'k Known, run: &Run) -> Option<&'k PlanSession> {
+/// The planned session of a run, in the plan in force, with the doses of its week.
+pub(crate) fn session_of(known: &Known, run: &Run) -> Option<PlanSession> {
     let plan = known.plan.as_ref()?;
-    plan.programme.session(&run.planned.as_ref()?.2)
+    planned_session(known.history(), &plan.programme, &run.planned.as_ref()?.2, Some(run.id))
 }
 
 pub(crate) fn slot_of<'s>(
@@ -123,7 +124,7 @@ impl Profile {
             return Ok(());
         }
         let session = next_session(known.history(), &plan.programme).ok_or(Refusal::NoPlan)?;
-        let result = bench.propose(session);
+        let result = bench.propose(&session);
         let started = Payload::SessionStarted {
             run,
             day,
@@ -153,8 +154,8 @@ impl Profile {
         let entry = known.history().run(run).filter(|r| r.ended.is_none()).ok_or(Refusal::NoSession)?;
         let session = session_of(known, entry).ok_or(Refusal::NoSession)?;
         let bench = known.bench(entry.day, Some(run)).ok_or(Refusal::NoPlan)?;
-        let flow = Flow::of(&bench, session, entry);
-        Ok(work(&books, known, entry, session, &bench, &flow))
+        let flow = Flow::of(&bench, &session, entry);
+        Ok(work(&books, known, entry, &session, &bench, &flow))
     }
 
     /// Logs a set. It is on the disk when this returns, and only then does the card move on. The same

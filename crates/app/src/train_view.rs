@@ -15,14 +15,13 @@ use newel_engine::history::{Mark, Run};
 use newel_engine::ids::{ConditionId, RecordId, SymptomId};
 use newel_engine::kit::Load;
 use newel_engine::programme::{Amount, Block, PlanSession};
-use newel_engine::proposal::{
-    Bench, Gate, Outcome, Prescription, Proposal, Target, Turn, next_session, progress,
-};
+use newel_engine::proposal::{Bench, Gate, Outcome, Prescription, Proposal, Target, Turn};
 use newel_engine::reason::{Fact, Reason, ReasonCode};
 use newel_engine::record::{Readiness, Voice};
 use newel_engine::rules::{Class, RulePack, Scope, Shelf, Urgency, When};
 use newel_engine::stage::StageOn;
 use newel_engine::symptom::Verdict;
+use newel_engine::weeks::{next_session, progress};
 use newel_engine::wording::VariantWords;
 
 /// The card of a session that has ended is shown this long; then the next one may begin.
@@ -70,33 +69,37 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>, onward: bool)
         && let Some(session) = session_of(known, run)
     {
         let own = known.plan.as_ref().map_or(&[][..], |p| &p.words);
-        return TrainState::Session(session_view(&bench, session, run, books, own, now));
+        return TrainState::Session(session_view(&bench, &session, run, books, own, now));
     }
     let Some(plan) = &known.plan else { return TrainState::NoPlan };
     let Some(next) = next_session(known.history(), &plan.programme) else { return TrainState::NoPlan };
     let fresh = known.bench(day, None);
     let Some(fresh) = fresh else { return TrainState::NoPlan };
-    let proposal = fresh.propose(next);
+    let proposal = fresh.propose(&next);
     let last = known.history().runs.iter().rev().find(|r| r.planned.is_some());
     if let Some(run) = last
         && let Some(ended) = &run.ended
         && now - ended.at < Duration::hours(FINISHED_HOURS)
         && !onward
     {
-        return TrainState::Finished(finished(&fresh, known, run, next, proposal.slots, now));
+        return TrainState::Finished(finished(&fresh, known, run, &next, proposal.slots, now));
     }
     let progress = progress(known.history(), &plan.programme);
-    let number = plan.programme.sessions.iter().position(|s| s.id == next.id).unwrap_or(0);
+    let at = plan.programme.week(progress.week);
+    let sessions = plan.programme.in_week(progress.week).sessions;
+    let number = sessions.iter().position(|s| s.id == next.id).unwrap_or(0);
     TrainState::Ready(ReadyView {
         title: next.title.clone(),
         number: u8::try_from(number + 1).unwrap_or(u8::MAX),
-        of: u8::try_from(plan.programme.sessions.len()).unwrap_or(u8::MAX),
+        of: u8::try_from(sessions.len()).unwrap_or(u8::MAX),
         programme: plan.programme.title.clone(),
         week: progress.week,
         weeks: plan.programme.weeks,
         over: progress.over,
+        phase: at.phase.map(|p| p.title.clone()),
+        light: at.light,
         begins: plan.begins_later(known.history(), day),
-        minutes: flow::minutes(&fresh, next, &proposal.slots),
+        minutes: flow::minutes(&fresh, &next, &proposal.slots),
         about_unknown: known.history().intakes.is_empty(),
         screen_due: newel_engine::screening::due(&fresh).first().copied().filter(|d| d.since.is_some()),
         conditions: {
@@ -425,7 +428,7 @@ pub fn mark_of(known: &Known, record: RecordId) -> Option<MarkView> {
     let run = known.history().runs.iter().find(|r| r.marks.iter().any(|m| m.record == record))?;
     let mark = run.marks.iter().find(|m| m.record == record)?;
     let bench = known.bench(run.day, Some(run.id))?;
-    Some(mark_view(&bench, session_of(known, run), run, mark))
+    Some(mark_view(&bench, session_of(known, run).as_ref(), run, mark))
 }
 
 fn mark_view(bench: &Bench<'_>, session: Option<&PlanSession>, run: &Run, mark: &Mark) -> MarkView {
@@ -558,7 +561,7 @@ fn finished(
             .marks
             .iter()
             .filter(|m| !m.taken_back)
-            .map(|m| mark_view(bench, session_of(known, run), run, m))
+            .map(|m| mark_view(bench, session_of(known, run).as_ref(), run, m))
             .collect(),
         next_title: next.title.clone(),
         next: proposals,

@@ -27,7 +27,7 @@ fn written(coach: &mut Profile, id: ProgrammeId, ladder: &str) -> PlanSessionId 
     coach.programme_edit(now(), id, &Edit::AddSession { title: "Monday".into() }).unwrap();
     let session = coach.planbook_view().unwrap().programmes[0].programme.sessions[0].id.clone();
     let ladders = vec![ladder.into()];
-    let block = Edit::AddBlock { session: session.clone(), ladders, finisher: false };
+    let block = Edit::AddBlock { session: session.clone(), ladders, part: BlockPart::Work };
     coach.programme_edit(now(), id, &block).unwrap();
     session
 }

@@ -155,7 +155,7 @@ fn the_state_of_a_plan_follows_what_is_written_given_and_sent() {
     assert_eq!(practice.entry(0).files.plan, PlanStanding::Unfinished, "it has a session without a set");
     let coach = practice.profile();
     let ladders = vec!["squat".into()];
-    coach.programme_edit(now(), id, &Edit::AddBlock { session, ladders, finisher: false }).unwrap();
+    coach.programme_edit(now(), id, &Edit::AddBlock { session, ladders, part: BlockPart::Work }).unwrap();
     assert_eq!(practice.entry(0).files.plan, PlanStanding::Older);
     let coach = practice.profile();
     coach.programme_turn(id, true).unwrap();

@@ -4,7 +4,7 @@
 use crate::catalogue::Catalogue;
 use crate::history::{History, Run};
 use crate::ids::{RecordId, SlotId};
-use crate::programme::{Amount, Block, BlockForm, PlanSession, Slot};
+use crate::programme::{Amount, Block, BlockPart, PlanSession, Slot};
 use crate::proposal::{Bench, Outcome, Proposal, SetPlan, Turn};
 use crate::record::{SetDone, Side};
 use crate::rules::RulePack;
@@ -261,7 +261,7 @@ pub fn minutes(bench: &Bench<'_>, session: &PlanSession, proposed: &[Proposal]) 
     libm::ceil(seconds / 60.0).clamp(1.0, 600.0) as u16
 }
 
-/// The sets that the ten-minute version leaves out, as (slot, round) of steps still ahead: finishers
+/// The sets that the ten-minute version leaves out, as (slot, round) of steps still ahead: finishers and cool-downs
 /// first, then rounds from the last one back, then blocks from the last one back. The first round of
 /// the first block still to do always stays.
 #[must_use]
@@ -273,12 +273,13 @@ pub fn left_out_when_short(bench: &Bench<'_>, session: &PlanSession, flow: &Flow
         })
     };
     // Rounds still to do, in the order in which they are kept: first rounds of every block, then
-    // second rounds, and so on; a finisher comes last of all.
+    // second rounds, and so on; a finisher and a cool-down come last of all.
     let mut rounds: Vec<(bool, u8, usize)> = Vec::new();
     for (index, block) in session.blocks.iter().enumerate() {
+        let last = matches!(block.form.part(), BlockPart::Finisher | BlockPart::CoolDown);
         for round in 0..block.rounds {
             if ahead(index, round) {
-                rounds.push((block.form == BlockForm::Finisher, round, index));
+                rounds.push((last, round, index));
             }
         }
     }

@@ -108,6 +108,10 @@ slug!(
     /// A planned session of a programme.
     PlanSessionId
 );
+slug!(
+    /// A phase of a programme: some of its weeks.
+    PhaseId
+);
 uuid_id!(
     /// A record of the log (UUIDv7).
     RecordId

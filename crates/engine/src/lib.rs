@@ -30,6 +30,7 @@ pub mod state;
 pub mod strength;
 pub mod symptom;
 pub mod units;
+pub mod weeks;
 pub mod wording;
 pub mod writing;
 

@@ -92,6 +92,10 @@ codes! {
     StageBreathing = "stage-breathing",
     /// The first sessions of somebody who has never trained: the moves are learned.
     LearnFirst = "learn-first",
+    /// A light week of the programme: fewer sets, more in reserve, and nothing grows.
+    LightWeek = "light-week",
+    /// A warm-up or a cool-down: the least load that there is.
+    EaseIn = "ease-in",
     /// More reserve and fewer sets: back after an illness.
     AfterIllness = "after-illness",
     /// Nothing held above the head: a child is in the room.

@@ -132,6 +132,8 @@ pub enum Purpose {
     Learn,
     /// Part of a finisher; no evidence of strength.
     Finisher,
+    /// Part of a warm-up or a cool-down; no evidence of strength.
+    Ease,
 }
 
 /// Why a set was left out.

@@ -319,10 +319,10 @@ fn effort(bench: &Bench<'_>, found: &mut Vec<Finding>) {
 }
 
 fn progress(bench: &Bench<'_>, found: &mut Vec<Finding>) {
-    let Some(session) = crate::proposal::next_session(bench.inputs.history, bench.inputs.programme) else {
+    let Some(session) = crate::weeks::next_session(bench.inputs.history, bench.inputs.programme) else {
         return;
     };
-    let proposal = bench.propose(session);
+    let proposal = bench.propose(&session);
     let mut ready = 0;
     for slot in &proposal.slots {
         let Outcome::Train(_) = &slot.outcome else { continue };

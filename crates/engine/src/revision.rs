@@ -1,8 +1,10 @@
 //! What a revision of a programme changes, in codes and values: sessions, blocks and slots added, removed, moved or
 //! changed. Ids survive revisions, so the same id is the same thing.
 
-use crate::ids::{BlockId, PlanSessionId, SlotId};
-use crate::programme::{Amount, Block, BlockForm, Dose, LevelSpan, PlanSession, Programme, Slot, Tempo};
+use crate::ids::{BlockId, PhaseId, PlanSessionId, SlotId};
+use crate::programme::{
+    Amount, Block, BlockForm, Dose, LevelSpan, Phase, PlanSession, Programme, Slot, Tempo,
+};
 use crate::reason::Fact;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -24,10 +26,18 @@ pub const CHANGE_CODES: &[&str] = &[
     "title",
     "per-week",
     "weeks",
+    "light-weeks",
+    "phase-added",
+    "phase-removed",
+    "phase-title",
+    "phase-weeks",
+    "phase-light-weeks",
+    "phases-order",
     "session-added",
     "session-removed",
     "session-title",
     "session-minutes",
+    "session-phase",
     "sessions-order",
     "block-added",
     "block-removed",
@@ -36,6 +46,7 @@ pub const CHANGE_CODES: &[&str] = &[
     "block-rounds",
     "block-rest",
     "block-between",
+    "block-week",
     "blocks-order",
     "slot-added",
     "slot-removed",
@@ -45,6 +56,7 @@ pub const CHANGE_CODES: &[&str] = &[
     "slot-target",
     "slot-tempo",
     "slot-levels",
+    "slot-week",
     "slots-order",
 ];
 
@@ -94,6 +106,8 @@ fn form(form: BlockForm) -> &'static str {
         BlockForm::TriSet => "tri_set",
         BlockForm::GiantSet => "giant_set",
         BlockForm::Finisher => "finisher",
+        BlockForm::WarmUp => "warm_up",
+        BlockForm::CoolDown => "cool_down",
     }
 }
 
@@ -102,7 +116,7 @@ fn form(form: BlockForm) -> &'static str {
 #[must_use]
 pub fn changes(before: &Programme, after: &Programme) -> Vec<Change> {
     // Taken apart by name, so that a field that is added is not forgotten here.
-    let Programme { id, revision: _, title, per_week, weeks, sessions } = before;
+    let Programme { id, revision: _, title, per_week, weeks, light_weeks, phases, sessions } = before;
     if *id != after.id {
         let change = Change::new("another-programme").words("from", title).words("to", &after.title);
         return vec![change];
@@ -118,6 +132,10 @@ pub fn changes(before: &Programme, after: &Programme) -> Vec<Change> {
         // Zero stands for an open end.
         found.push(Change::new("weeks").between(weeks.unwrap_or(0), after.weeks.unwrap_or(0)));
     }
+    if *light_weeks != after.light_weeks {
+        found.push(weeks_said(Change::new("light-weeks"), &after.light_weeks));
+    }
+    of_phases(phases, &after.phases, &mut found);
     for gone in sessions.iter().filter(|s| after.session(&s.id).is_none()) {
         found.push(Change::new("session-removed").words("session", &gone.title));
     }
@@ -130,6 +148,19 @@ pub fn changes(before: &Programme, after: &Programme) -> Vec<Change> {
     if ids(sessions, &after.sessions) != ids(&after.sessions, sessions) {
         found.push(Change::new("sessions-order"));
     }
+    for session in &after.sessions {
+        let was = before.session(&session.id).filter(|was| was.phase != session.phase);
+        let title = |programme: &Programme, phase: &Option<PhaseId>| {
+            let found = programme.phases.iter().find(|p| Some(&p.id) == phase.as_ref());
+            found.map(|p| p.title.clone()).unwrap_or_default()
+        };
+        // That all stand in the first phase there is, or in none any more, is told by the phase.
+        if let Some(was) = was.filter(|was| was.phase.is_some() && session.phase.is_some()) {
+            let change = Change::new("session-phase").words("session", &session.title);
+            let from = title(before, &was.phase);
+            found.push(change.words("from", &from).words("to", &title(after, &session.phase)));
+        }
+    }
     let places = (Places::of(before), Places::of(after));
     for session in &after.sessions {
         if let Some(was) = before.session(&session.id) {
@@ -137,6 +168,51 @@ pub fn changes(before: &Programme, after: &Programme) -> Vec<Change> {
         }
     }
     found
+}
+
+fn of_phases(before: &[Phase], after: &[Phase], found: &mut Vec<Change>) {
+    for gone in before.iter().filter(|p| !after.iter().any(|a| a.id == p.id)) {
+        found.push(Change::new("phase-removed").words("phase", &gone.title));
+    }
+    for phase in after {
+        let Some(was) = before.iter().find(|b| b.id == phase.id) else {
+            found.push(Change::new("phase-added").words("phase", &phase.title).number("weeks", phase.weeks));
+            continue;
+        };
+        let Phase { id: _, title, weeks, light_weeks } = was;
+        let of_phase = |code| Change::new(code).words("phase", &phase.title);
+        if *title != phase.title {
+            found.push(Change::new("phase-title").words("from", title).words("to", &phase.title));
+        }
+        if *weeks != phase.weeks {
+            found.push(of_phase("phase-weeks").between(*weeks, phase.weeks));
+        }
+        if *light_weeks != phase.light_weeks {
+            found.push(weeks_said(of_phase("phase-light-weeks"), &phase.light_weeks));
+        }
+    }
+    let order = |of: &[Phase], other: &[Phase]| -> Vec<PhaseId> {
+        of.iter().map(|p| p.id.clone()).filter(|id| other.iter().any(|o| o.id == *id)).collect()
+    };
+    if order(before, after) != order(after, before) {
+        found.push(Change::new("phases-order"));
+    }
+}
+
+/// Weeks as numbers in a row, and how many there are.
+fn weeks_said(change: Change, weeks: &[u8]) -> Change {
+    let each: Vec<String> = weeks.iter().map(u8::to_string).collect();
+    change.words("list", &each.join(", ")).number("count", u32::try_from(weeks.len()).unwrap_or(u32::MAX))
+}
+
+/// Weeks that one of two lists names otherwise than the other.
+fn told<T: PartialEq>(before: &[T], after: &[T], week: impl Fn(&T) -> u8) -> Vec<u8> {
+    let of = |list: &[T], n: u8| list.iter().position(|t| week(t) == n);
+    let mut all: Vec<u8> = before.iter().chain(after).map(&week).collect();
+    all.sort_unstable();
+    all.dedup();
+    all.retain(|n| of(before, *n).map(|i| &before[i]) != of(after, *n).map(|i| &after[i]));
+    all
 }
 
 /// Where each block and slot stands.
@@ -161,7 +237,7 @@ fn in_session(
     places: &(Places<'_>, Places<'_>),
     found: &mut Vec<Change>,
 ) {
-    let PlanSession { id: _, title, minutes, blocks } = before;
+    let PlanSession { id: _, title, minutes, phase: _, blocks } = before;
     if *title != after.title {
         found.push(Change::new("session-title").words("from", title).words("to", &after.title));
     }
@@ -199,10 +275,10 @@ fn in_block(
     places: &(Places<'_>, Places<'_>),
     found: &mut Vec<Change>,
 ) {
-    let Block { id: _, form: was_form, rounds, rest_seconds, rest_between_seconds, slots } = before;
+    let Block { id: _, form: was_form, rounds, rest_seconds, rest_between_seconds, by_week, slots } = before;
     let of_block = |code| Change::of_block(code, session, after);
     // A form that only follows the number of its slots is told by these.
-    let turned = (*was_form == BlockForm::Finisher) != (after.form == BlockForm::Finisher);
+    let turned = was_form.part() != after.form.part();
     if *was_form != after.form && (turned || slots.len() == after.slots.len()) {
         found.push(of_block("block-form").words("from", form(*was_form)).words("to", form(after.form)));
     }
@@ -214,6 +290,15 @@ fn in_block(
     }
     if *rest_between_seconds != after.rest_between_seconds {
         found.push(of_block("block-between").between(*rest_between_seconds, after.rest_between_seconds));
+    }
+    for week in told(by_week, &after.by_week, |w| w.week) {
+        let of = |block: &Block| {
+            let own = block.by_week.iter().find(|w| w.week == week);
+            own.map_or((block.rounds, block.rest_seconds), |w| (w.rounds, w.rest_seconds))
+        };
+        let (was, now) = (of(before), of(after));
+        let change = of_block("block-week").number("week", week).between(was.0, now.0);
+        found.push(change.number("rest_from", was.1).number("rest_to", now.1));
     }
     for gone in slots.iter().filter(|s| !places.1.slots.contains_key(&s.id)) {
         found.push(Change::of_slot("slot-removed", session, gone));
@@ -241,7 +326,7 @@ fn in_block(
 }
 
 fn in_slot(session: &PlanSession, before: &Slot, after: &Slot, found: &mut Vec<Change>) {
-    let Slot { id: _, ladder, levels, dose } = before;
+    let Slot { id: _, ladder, levels, dose, by_week } = before;
     let Dose { amount: was_amount, target_rir, tempo } = dose;
     let of_slot = |code| Change::of_slot(code, session, after);
     if *ladder != after.ladder {
@@ -256,6 +341,12 @@ fn in_slot(session: &PlanSession, before: &Slot, after: &Slot, found: &mut Vec<C
     }
     if *tempo != after.dose.tempo {
         found.push(pace(pace(of_slot("slot-tempo"), "from", *tempo), "to", after.dose.tempo));
+    }
+    for week in told(by_week, &after.by_week, |w| w.week) {
+        let own = after.by_week.iter().find(|w| w.week == week);
+        let now = own.map_or(after.dose, |w| w.dose);
+        let change = of_slot("slot-week").number("week", week).number("target", now.target_rir);
+        found.push(amount(change, "to", now.amount));
     }
     if *levels != after.levels {
         found.push(span(span(of_slot("slot-levels"), "from", *levels), "to", after.levels));

@@ -30,11 +30,12 @@ impl Kind {
 
     /// The newest format version that this program reads. Version 2 of a plan is version 1 with a coach's own words and
     /// pictures, or with a programme that has an end or a session that is meant to take so many minutes; version 3 is one with a
-    /// day on which the programme begins. One without any is still written as version 1, so that older programs read it.
+    /// day on which the programme begins; version 4 is one whose programme has phases, light weeks, doses by week, a warm-up
+    /// or a cool-down. One without any is still written as version 1, so that older programs read it.
     pub(crate) const fn newest(self) -> u32 {
         match self {
             Self::Log => 1,
-            Self::Plan => 3,
+            Self::Plan => 4,
         }
     }
 }
@@ -137,7 +138,9 @@ impl PlanDocument {
     pub(crate) fn version(&self) -> u32 {
         let is_timed = |p: &Programme| p.weeks.is_some() || p.sessions.iter().any(|s| s.minutes.is_some());
         let timed = self.programme.as_ref().is_some_and(is_timed);
-        if self.begins.is_some() {
+        if self.programme.as_ref().is_some_and(Programme::tells_weeks) {
+            4
+        } else if self.begins.is_some() {
             3
         } else if self.words.is_empty() && self.pictures.is_empty() && !timed {
             1

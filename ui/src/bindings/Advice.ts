@@ -38,6 +38,10 @@ block: BlockId | null,
  */
 slot: SlotId | null, 
 /**
+ * The week of the programme, from 1, where it speaks of that one alone or of the phase that begins with it.
+ */
+week: number | null, 
+/**
  * Values of its sentence.
  */
 facts: { [key in string]: Fact }, 

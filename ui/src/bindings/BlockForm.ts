@@ -3,4 +3,4 @@
 /**
  * How the slots of a block follow one another.
  */
-export type BlockForm = "straight_sets" | "superset" | "tri_set" | "giant_set" | "finisher";
+export type BlockForm = "straight_sets" | "superset" | "tri_set" | "giant_set" | "finisher" | "warm_up" | "cool_down";

@@ -3,4 +3,4 @@
 /**
  * What a set was for.
  */
-export type Purpose = "work" | "find" | "learn" | "finisher";
+export type Purpose = "work" | "find" | "learn" | "finisher" | "ease";

@@ -3,6 +3,7 @@ import type { Dose } from "./Dose";
 import type { LadderId } from "./LadderId";
 import type { LevelSpan } from "./LevelSpan";
 import type { SlotId } from "./SlotId";
+import type { SlotWeek } from "./SlotWeek";
 
 /**
  * A place in a block for one ladder.
@@ -23,4 +24,8 @@ levels: LevelSpan | null,
 /**
  * The dose.
  */
-dose: Dose, };
+dose: Dose, 
+/**
+ * Weeks of its phase that ask for another dose, rising.
+ */
+by_week?: Array<SlotWeek>, };

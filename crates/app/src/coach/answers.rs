@@ -9,8 +9,9 @@ use crate::profile::{Known, Profile};
 use crate::views::{AnswerView, ClientView, HoldView, OverrideForm};
 use chrono::{DateTime, FixedOffset};
 use newel_engine::ids::{PersonId, RecordId};
-use newel_engine::proposal::{Bench, next_session};
+use newel_engine::proposal::Bench;
 use newel_engine::record::{HoldAnswer, Payload};
+use newel_engine::weeks::next_session;
 use newel_store::Action;
 
 impl Profile {
@@ -42,8 +43,8 @@ impl Profile {
             holds,
             red: bench.as_ref().is_some_and(|b| b.state.open_reds().next().is_some()),
             answers: self.answers(&known, sent_until)?,
-            next: bench.as_ref().zip(next_plan).map(|(b, s)| b.propose(s)),
-            next_title: next_plan.map_or_else(String::new, |s| s.title.clone()),
+            next: bench.as_ref().zip(next_plan.as_ref()).map(|(b, s)| b.propose(s)),
+            next_title: next_plan.map_or_else(String::new, |s| s.title),
         })
     }
 

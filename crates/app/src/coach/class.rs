@@ -12,6 +12,7 @@ use newel_engine::ids::PersonId;
 use newel_engine::programme::{PlanSession, Programme};
 use newel_engine::proposal::{Outcome, SessionProposal};
 use newel_engine::reason::ReasonCode;
+use newel_engine::weeks::planned_session;
 
 /// Where the coach's count of what is in the room is kept.
 const ROOM: &str = "room";
@@ -37,7 +38,11 @@ impl Profile {
         }
         let day = now.date_naive();
         let programme = self.programme(form.programme)?;
-        let session = programme.session(&form.session).ok_or(Refusal::NoSuchThing)?.clone();
+        let mut session = programme.session(&form.session).ok_or(Refusal::NoSuchThing)?.clone();
+        // Where all are in weeks that ask for the same, that is what is trained; else the table names what is usual, and
+        // each row what is hers.
+        let mut asked: Option<PlanSession> = None;
+        let mut same = true;
         let books = self.books();
         let mut rows: Vec<ClassRowView> = Vec::new();
         for person in &form.people {
@@ -47,7 +52,10 @@ impl Profile {
             let known = self.client(*person)?;
             let history = known.history();
             let bench = known.bench_for(&programme, day, None);
-            let proposal = bench.propose(&session);
+            let hers =
+                planned_session(history, &programme, &form.session, None).ok_or(Refusal::NoSuchThing)?;
+            let proposal = bench.propose(&hers);
+            same &= asked.get_or_insert_with(|| hers.clone()) == &hers;
             let intake = history.intake();
             rows.push(ClassRowView {
                 person: *person,
@@ -61,6 +69,7 @@ impl Profile {
                 proposal,
             });
         }
+        session = asked.filter(|_| same).unwrap_or(session);
         let have = self.in_room()?;
         Ok(ClassView {
             day,

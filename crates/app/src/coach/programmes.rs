@@ -3,11 +3,11 @@
 use super::built_in_programmes;
 use crate::error::{AppError, Refusal};
 use crate::profile::Profile;
-use crate::views::{LadderToWrite, PlanbookView, PlannedSets, ProgrammeView};
+use crate::views::{LadderToWrite, PlanbookView, PlannedSets, ProgrammeView, WeekToWrite};
 use chrono::{DateTime, FixedOffset};
 use newel_engine::flow;
 use newel_engine::ids::ProgrammeId;
-use newel_engine::programme::Programme;
+use newel_engine::programme::{PlanSession, Programme};
 use newel_engine::writing::{self, Edit, EditError};
 use newel_store::DraftRow;
 use uuid::Uuid;
@@ -63,11 +63,31 @@ impl Profile {
             can_redo: draft.is_some_and(|d| d.step < d.last),
             whole: programme.check(catalogue).is_ok(),
             minutes: programme.sessions.iter().map(|s| flow::planned_minutes(catalogue, rules, s)).collect(),
-            week: writing::week_sets(&programme, catalogue)
-                .into_iter()
-                .map(|(pattern, sets)| PlannedSets { pattern, sets })
+            week: self.week_sets(&programme.in_week(1)),
+            weeks: (1..=programme.weeks.map_or(0, u32::from))
+                .map(|w| self.week_seen(&programme, w))
                 .collect(),
             programme,
+        }
+    }
+
+    fn week_sets(&self, programme: &Programme) -> Vec<PlannedSets> {
+        let sets = writing::week_sets(programme, &self.books.catalogue);
+        sets.into_iter().map(|(pattern, sets)| PlannedSets { pattern, sets }).collect()
+    }
+
+    fn week_seen(&self, programme: &Programme, week: u32) -> WeekToWrite {
+        let at = programme.week(week);
+        let trained = programme.in_week(week);
+        let of_it = programme.sessions.iter().filter(|s| s.is_of(at.phase));
+        let (catalogue, rules) = (&self.books.catalogue, &self.books.rules);
+        WeekToWrite {
+            phase: at.phase.map(|p| p.id.clone()),
+            in_phase: at.in_phase,
+            light: at.light,
+            own: of_it.flat_map(PlanSession::told_weeks).any(|w| u32::from(w) == at.in_phase),
+            minutes: trained.sessions.iter().map(|s| flow::planned_minutes(catalogue, rules, s)).collect(),
+            sets: self.week_sets(&trained),
         }
     }
 

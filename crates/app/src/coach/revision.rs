@@ -10,6 +10,7 @@ use newel_engine::ids::{PersonId, SlotId};
 use newel_engine::programme::Programme;
 use newel_engine::proposal::{Outcome, Proposal};
 use newel_engine::revision::changes;
+use newel_engine::weeks::progress;
 use std::collections::BTreeMap;
 
 impl Profile {
@@ -93,12 +94,13 @@ fn offered(proposal: &Proposal) -> Offered {
 fn proposals(known: &Known, before: &Programme, after: &Programme, day: NaiveDate) -> Vec<ProposalChange> {
     let now = known.bench_for(before, day, None);
     let mut as_it_is: BTreeMap<SlotId, Offered> = BTreeMap::new();
-    for session in &before.sessions {
+    let week = |programme: &Programme| programme.in_week(progress(known.history(), programme).week);
+    for session in &week(before).sessions {
         as_it_is.extend(now.propose(session).slots.iter().map(|p| (p.slot.clone(), offered(p))));
     }
     let then = known.bench_for(after, day, None);
     let mut found = Vec::new();
-    for session in &after.sessions {
+    for session in &week(after).sessions {
         for proposal in then.propose(session).slots {
             let (was, will) = (as_it_is.get(&proposal.slot), offered(&proposal));
             if was != Some(&will) {

@@ -14,8 +14,8 @@ use newel_engine::catalogue::{Catalogue, Ladder};
 use newel_engine::ids::{LadderId, PersonId, ProgrammeId, RecordId};
 use newel_engine::kit::Kit;
 use newel_engine::programme::{PlanSession, Programme};
-use newel_engine::proposal::{Progress, progress};
 use newel_engine::record::{Payload, Profile as Who, RestrictionKind, Voice};
+use newel_engine::weeks::{Progress, progress};
 use newel_store::Action;
 use uuid::Uuid;
 

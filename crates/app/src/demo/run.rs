@@ -127,7 +127,7 @@ impl Trainee<'_> {
         let Some(session) = session_of(known, entry) else { return Ok(None) };
         let bench = known.bench(entry.day, Some(run)).ok_or(Refusal::NoPlan)?;
         let open = bench.gate() == Gate::Open;
-        let flow = Flow::of(&bench, session, entry);
+        let flow = Flow::of(&bench, &session, entry);
         Ok(Some(Floor {
             run,
             now,

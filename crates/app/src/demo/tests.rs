@@ -71,7 +71,7 @@ fn everybody_is_where_her_line_says_and_every_proposal_replays() {
     assert_eq!(holds, ["split-squat".into()], "two sessions with heaviness: held, and waiting for the coach");
 
     let plan = noemi.plan.as_ref().unwrap();
-    let next = newel_engine::proposal::next_session(noemi.history(), &plan.programme).unwrap();
+    let next = newel_engine::weeks::next_session(noemi.history(), &plan.programme).unwrap();
     let slots = bench.propose(next).slots;
     let rests = slots.iter().find(|p| p.ladder == "split-squat".into()).unwrap();
     assert!(rests.reasons.has(ReasonCode::HoldWaits), "her next session says that it rests, and why");

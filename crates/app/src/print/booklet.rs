@@ -1,30 +1,43 @@
 //! A whole programme on paper: how to use it, each session with pages to write on, and every move with its steps.
 
 use super::Press;
-use newel_engine::programme::Programme;
+use newel_engine::programme::{MOST_WEEKS, PlanSession, Programme};
+use newel_engine::weeks::turns;
 use newel_paper::{Booklet, Document, LetterPart, MovePage, SessionPage, Table};
 
 /// Pages to write on for a programme whose end is open.
 const TIMES: u8 = 4;
 
 impl Press<'_> {
+    /// The light weeks, counted through the programme, with what they are.
+    fn light_weeks(&self, programme: &Programme) -> Option<String> {
+        let most = u32::from(programme.weeks.unwrap_or(MOST_WEEKS));
+        let light = (1..=most).filter(|w| programme.week(*w).light);
+        let list: Vec<String> = light.map(|w| w.to_string()).collect();
+        let count = u32::try_from(list.len()).unwrap_or(u32::MAX);
+        let words = [("list", list.join(", ").into()), ("count", count.into())];
+        (!list.is_empty()).then(|| self.words.with("print-light-weeks", &words))
+    }
+
     /// A programme as a booklet.
     pub(super) fn booklet(&self, programme: &Programme) -> Document {
-        let weeks = programme.weeks.unwrap_or(TIMES);
-        // In a week each session comes round as often as the programme asks for, shared out among them.
-        let sessions = programme.sessions.len().max(1);
-        let times = |index: usize| {
-            let in_all = usize::from(weeks) * usize::from(programme.per_week.max(1));
-            in_all / sessions + usize::from(index < in_all % sessions)
-        };
+        let weeks = u32::from(programme.weeks.unwrap_or(TIMES));
+        let all: Vec<_> =
+            turns(programme).take_while(|(week, _)| *week <= weeks).map(|(_, s)| s.id).collect();
+        let times = |session: &PlanSession| all.iter().filter(|id| **id == session.id).count();
         let mut lines: Vec<String> = Vec::new();
         if programme.per_week > 0 {
             lines.push(self.words.with("print-per-week", &[("times", programme.per_week.into())]));
         }
         lines.extend(programme.weeks.map(|w| self.words.with("print-weeks", &[("weeks", w.into())])));
-        let pages = programme.sessions.iter().enumerate().map(|(index, session)| SessionPage {
+        lines.extend(programme.phases.iter().map(|p| {
+            let words = [("title", p.title.clone().into()), ("weeks", p.weeks.into())];
+            self.words.with("print-phase", &words)
+        }));
+        lines.extend(self.light_weeks(programme));
+        let pages = programme.sessions.iter().map(|session| SessionPage {
             session: self.open_session(session),
-            weeks: (1..=times(index))
+            weeks: (1..=times(session))
                 .map(|n| {
                     let n = u32::try_from(n).unwrap_or(u32::MAX);
                     self.words.with("print-time", &[("title", session.title.clone().into()), ("n", n.into())])

@@ -10,6 +10,7 @@ use chrono::{DateTime, Datelike, Days, Duration, FixedOffset, NaiveDate, NaiveTi
 use icalendar::{Calendar, CalendarDateTime, Component, Event, EventLike};
 use newel_engine::flow::planned_minutes;
 use newel_engine::programme::Programme;
+use newel_engine::weeks::turns;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 use uuid::Uuid;
@@ -55,13 +56,13 @@ impl Press<'_> {
         }
         let mut calendar = Calendar::new();
         calendar.name(&programme.title);
-        let mut turns = programme.sessions.iter().cycle();
+        let mut turns = turns(programme).map(|(_, session)| session);
         let on = (0..u64::from(weeks) * 7).filter_map(|n| form.from.checked_add_days(Days::new(n)));
         for (n, day) in on.filter(|d| days.contains(&d.weekday())).enumerate() {
             let Some(session) = turns.next() else { break };
             let minutes = session
                 .minutes
-                .unwrap_or_else(|| planned_minutes(&self.books.catalogue, &self.books.rules, session));
+                .unwrap_or_else(|| planned_minutes(&self.books.catalogue, &self.books.rules, &session));
             let begins = day.and_time(form.at);
             let ends = begins + Duration::minutes(i64::from(minutes));
             // The same session of the same plan keeps its id, so that a file that is read again moves it and adds none.

@@ -36,7 +36,7 @@ impl Press<'_> {
         session: Option<&PlanSessionId>,
     ) -> Result<(Document, String), AppError> {
         let plan = known.plan.as_ref().ok_or(Refusal::NoPlan)?;
-        let session = Self::session(known, &plan.programme, session)?;
+        let session = &Self::session(known, &plan.programme, session)?;
         let bench = known.bench(self.day, None).ok_or(Refusal::NoPlan)?;
         let proposed = bench.propose(session);
         if proposed.gate != Gate::Open {

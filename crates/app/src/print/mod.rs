@@ -21,7 +21,7 @@ use crate::words::Words;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::ids::{PersonId, PlanSessionId, ProgrammeId};
 use newel_engine::programme::{PlanSession, Programme};
-use newel_engine::proposal::next_session;
+use newel_engine::weeks::{next_session, planned_session};
 use newel_paper::{Document, Page};
 use serde::{Deserialize, Serialize};
 use std::path::{Path, PathBuf};
@@ -142,14 +142,17 @@ impl<'a> Press<'a> {
         Ok(Self { books, words, day, author })
     }
 
-    fn session<'p>(
+    fn session(
         known: &Known,
-        programme: &'p Programme,
+        programme: &Programme,
         session: Option<&PlanSessionId>,
-    ) -> Result<&'p PlanSession, AppError> {
+    ) -> Result<PlanSession, AppError> {
+        let history = known.history();
         match session {
-            Some(id) => programme.session(id).ok_or_else(|| Refusal::NoSuchThing.into()),
-            None => next_session(known.history(), programme).ok_or_else(|| Refusal::NoPlan.into()),
+            Some(id) => {
+                planned_session(history, programme, id, None).ok_or_else(|| Refusal::NoSuchThing.into())
+            }
+            None => next_session(history, programme).ok_or_else(|| Refusal::NoPlan.into()),
         }
     }
 }

@@ -62,6 +62,27 @@ impl Press<'_> {
         }
     }
 
+    /// What a block asks for in single weeks.
+    fn block_weeks(&self, block: &Block) -> Vec<String> {
+        let each = block.by_week.iter().map(|w| {
+            let rounds = self.words.with("print-rounds", &[("rounds", w.rounds.into())]);
+            let rest = self.words.with("planbook-rest", &[("seconds", w.rest_seconds.into())]);
+            let what =
+                if w.rest_seconds == block.rest_seconds { rounds } else { format!("{rounds}, {rest}") };
+            self.words.with("print-in-week", &[("week", w.week.into()), ("what", what.into())])
+        });
+        each.collect()
+    }
+
+    /// What a slot asks for in single weeks.
+    fn slot_weeks(&self, slot: &Slot) -> Vec<String> {
+        let each = slot.by_week.iter().map(|w| {
+            let what = self.dose(&w.dose).join(", ");
+            self.words.with("print-in-week", &[("week", w.week.into()), ("what", what.into())])
+        });
+        each.collect()
+    }
+
     /// Minutes and rounds of a planned session.
     pub(super) fn session_facts(&self, session: &PlanSession) -> Vec<String> {
         let minutes = planned_minutes(&self.books.catalogue, &self.books.rules, session);
@@ -88,6 +109,7 @@ impl Press<'_> {
         if block.rest_seconds > 0 {
             facts.push(self.words.with("planbook-rest", &[("seconds", block.rest_seconds.into())]));
         }
+        facts.extend(self.block_weeks(block));
         facts
     }
 
@@ -154,13 +176,15 @@ impl Press<'_> {
         let slot = |index: usize, place: usize, block: &Block, slot: &Slot| {
             let ladder = self.books.catalogue.ladder(&slot.ladder);
             let sided = ladder.is_some_and(Self::mostly_one_sided);
+            // Room for as many rounds as the week with the most of them asks for.
+            let rounds = block.by_week.iter().map(|w| w.rounds).max().unwrap_or(0).max(block.rounds);
             paper::Slot {
                 mark: self.mark(index, place, block),
                 ladder: self.words.ladder(&slot.ladder),
-                dose: self.dose(&slot.dose),
+                dose: self.dose(&slot.dose).into_iter().chain(self.slot_weeks(slot)).collect(),
                 steps: ladder.map(|l| self.steps(l, slot.levels)).unwrap_or_default(),
                 hers: None,
-                grid: Some(self.grid(slot, sided, block.rounds, true)),
+                grid: Some(self.grid(slot, sided, rounds, true)),
             }
         };
         let blocks = session.blocks.iter().enumerate().map(|(index, block)| paper::Block {

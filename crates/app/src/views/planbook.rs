@@ -2,7 +2,7 @@
 
 use newel_engine::advice::{Advice, SessionMinutes};
 use newel_engine::catalogue::Pattern;
-use newel_engine::ids::{LadderId, PersonId, ProgrammeId};
+use newel_engine::ids::{LadderId, PersonId, PhaseId, ProgrammeId};
 use newel_engine::programme::Programme;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -35,8 +35,28 @@ pub struct ProgrammeView {
     pub whole: bool,
     /// Estimated minutes, session by session.
     pub minutes: Vec<u16>,
-    /// Working sets of a week by kind of movement.
+    /// Working sets of a week by kind of movement, in its first phase.
     pub week: Vec<PlannedSets>,
+    /// Its weeks in order, where it has an end.
+    pub weeks: Vec<WeekToWrite>,
+}
+
+/// A week of a programme that is being written.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export)]
+pub struct WeekToWrite {
+    /// Its phase, if there are phases.
+    pub phase: Option<PhaseId>,
+    /// The week of its phase, from 1.
+    pub in_phase: u32,
+    /// True for a light one.
+    pub light: bool,
+    /// True where something is asked for in it alone.
+    pub own: bool,
+    /// Estimated minutes of its sessions, in their order.
+    pub minutes: Vec<u16>,
+    /// Working sets by kind of movement.
+    pub sets: Vec<PlannedSets>,
 }
 
 /// Working sets of a week.

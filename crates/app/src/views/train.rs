@@ -122,6 +122,10 @@ pub struct ReadyView {
     pub weeks: Option<u8>,
     /// True when all its weeks are trained: what comes now goes round once more.
     pub over: bool,
+    /// The phase that it belongs to, by name, if there are phases.
+    pub phase: Option<String>,
+    /// True in a light week.
+    pub light: bool,
     /// The day on which it begins, while that lies ahead; she may begin earlier.
     pub begins: Option<NaiveDate>,
     /// Estimated minutes.

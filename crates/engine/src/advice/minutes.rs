@@ -126,7 +126,8 @@ fn shorter(draft: &Draft<'_>, session: &PlanSession, over: f64, pace: f64) -> Op
         rounds: Some(rounds),
         rest_seconds: None,
         rest_between_seconds: None,
-        finisher: None,
+        part: None,
+        week: None,
     };
     Some(edit(FixCode::Rounds, "rounds", Fact::Number(f64::from(rounds)), 0, shape))
 }

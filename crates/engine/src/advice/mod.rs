@@ -19,7 +19,7 @@ use crate::writing::Edit;
 use chrono::NaiveDate;
 use seen::Seen;
 use serde::Serialize;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use ts_rs::TS;
 
 /// A programme as it is being written.
@@ -265,6 +265,8 @@ pub struct Advice {
     pub block: Option<BlockId>,
     /// The slot, if it is about one.
     pub slot: Option<SlotId>,
+    /// The week of the programme, from 1, where it speaks of that one alone or of the phase that begins with it.
+    pub week: Option<u32>,
     /// Values of its sentence.
     pub facts: BTreeMap<String, Fact>,
     /// What closes the options that are closed whatever the kit.
@@ -288,6 +290,7 @@ impl Advice {
             session: None,
             block: None,
             slot: None,
+            week: None,
             facts: BTreeMap::new(),
             closed: Vec::new(),
             rule,
@@ -328,15 +331,90 @@ fn edit(does: FixCode, name: &str, fact: Fact, helps: usize, edit: Edit) -> Fix 
 pub fn advice(draft: &Draft<'_>, clients: &[Client<'_>], minutes: &[SessionMinutes]) -> Vec<Advice> {
     let seen: Vec<Seen<'_>> = clients.iter().map(|c| Seen::of(draft, c)).collect();
     let mut all = slots::of_clients(draft, &seen);
-    all.extend(whole::of_the_week(draft, &seen));
-    for session in &draft.programme.sessions {
-        all.extend(minutes::of_session(draft, session, minutes));
-        for block in &session.blocks {
-            all.extend(slots::of_block(draft, session, block, &seen));
-            for slot in &block.slots {
-                all.extend(slots::of_slot(draft, session, block, slot, &seen));
+    let mut told = Told::default();
+    for week in draft.programme.told_weeks() {
+        let of_week = in_week(draft, week, &seen, minutes, &mut told);
+        all.extend(of_week);
+    }
+    all
+}
+
+/// What was looked at in an earlier week, and is the same in a later one.
+#[derive(Default)]
+struct Told {
+    /// Sessions, blocks and slots as every week has them.
+    every: BTreeSet<String>,
+    /// Slots whose options were looked at.
+    slots: BTreeSet<SlotId>,
+}
+
+fn in_week<'a>(
+    draft: &Draft<'a>,
+    week: u32,
+    seen: &[Seen<'a>],
+    minutes: &[SessionMinutes],
+    told: &mut Told,
+) -> Vec<Advice> {
+    let programme = draft.programme.in_week(week);
+    let at = draft.programme.week(week).in_phase;
+    let here = Draft { programme: &programme, ..*draft };
+    let of_phase = draft.programme.first_weeks().any(|first| first == week);
+    let in_phase = u8::try_from(at).ok();
+    let named = |advice: Vec<Advice>, own: bool| {
+        // What speaks of one week alone is mended in that week alone.
+        advice.into_iter().map(move |mut a| {
+            a.week = (own || (of_phase && week > 1)).then_some(week);
+            for fix in &mut a.fixes {
+                if let Fix::Edit { edit, .. } = fix {
+                    *edit = edit.clone().in_week(in_phase.filter(|_| own));
+                }
+            }
+            a
+        })
+    };
+    let mut all: Vec<Advice> = Vec::new();
+    let mut own_week = false;
+    for session in &programme.sessions {
+        let Some(written) = draft.programme.session(&session.id) else { continue };
+        let own_session = written.told_weeks().any(|w| u32::from(w) == at);
+        own_week |= own_session;
+        let first = told.every.insert(session.id.to_string());
+        if own_session {
+            // What was logged was logged over all weeks.
+            let estimate = crate::flow::planned_minutes(draft.catalogue, draft.rules, session);
+            let here_alone =
+                [SessionMinutes { session: session.id.clone(), estimate, median: None, logged: 0 }];
+            all.extend(named(minutes::of_session(&here, session, &here_alone), true));
+        } else if first {
+            all.extend(named(minutes::of_session(&here, session, minutes), false));
+        }
+        for (block, written) in session.blocks.iter().zip(&written.blocks) {
+            let own = written.by_week.iter().any(|w| u32::from(w.week) == at);
+            if own || told.every.insert(block.id.to_string()) {
+                all.extend(named(slots::of_block(&here, session, block, seen), own));
+            }
+            for (slot, written) in block.slots.iter().zip(&written.slots) {
+                let own = written.by_week.iter().any(|w| u32::from(w.week) == at);
+                let first = told.slots.insert(slot.id.clone());
+                if own || told.every.insert(slot.id.to_string()) || first {
+                    let found = slots::of_slot(&here, session, block, slot, seen, first);
+                    all.extend(found.into_iter().flat_map(|a| {
+                        let by_week = own && a.code == AdviceCode::Effort;
+                        named(vec![a], by_week)
+                    }));
+                }
             }
         }
+    }
+    if of_phase || own_week {
+        let phase = draft.programme.week(week).phase.map(|p| p.id.to_string()).unwrap_or_default();
+        let mut found = whole::of_the_week(&here, seen);
+        // Once for a phase is enough, with its first numbers.
+        found.retain(|a| {
+            let pattern = a.facts.get("pattern").map(|p| format!("{p:?}")).unwrap_or_default();
+            told.every.insert(format!("{phase}/{}/{pattern}", a.code.slug()))
+        });
+        all.splice(0..0, named(found, own_week).collect::<Vec<_>>());
     }
     all
 }

@@ -67,7 +67,8 @@ pub(super) fn of_block(
             rounds: Some(sets),
             rest_seconds: None,
             rest_between_seconds: None,
-            finisher: None,
+            part: None,
+            week: None,
         };
         let advice = Advice {
             block: Some(block.id.clone()),
@@ -103,11 +104,15 @@ pub(super) fn of_slot<'a>(
     block: &Block,
     slot: &Slot,
     seen: &[Seen<'a>],
+    first: bool,
 ) -> Vec<Advice> {
     let Some(ladder) = draft.catalogue.ladder(&slot.ladder) else { return Vec::new() };
-    let mut all = shut(draft, slot, ladder, seen);
-    all.extend(held(draft, ladder, seen));
-    all.extend(lowest(draft, slot, ladder, seen));
+    let mut all = Vec::new();
+    if first {
+        all.extend(shut(draft, slot, ladder, seen));
+        all.extend(held(draft, ladder, seen));
+        all.extend(lowest(draft, slot, ladder, seen));
+    }
     all.extend(too_hard(draft, block, slot, ladder, seen));
     for advice in &mut all {
         advice.session = Some(session.id.clone());
@@ -295,7 +300,7 @@ fn too_hard(
         let (target, rule) = now.or(last)?;
         // Half a rep is not written in a slot.
         let whole = libm::ceil(target) as u8;
-        let more = Edit::ReserveOfSlot { slot: slot.id.clone(), target_rir: whole };
+        let more = Edit::ReserveOfSlot { slot: slot.id.clone(), target_rir: whole, week: None };
         let advice = Advice::new(draft.rules, AdviceCode::Effort, &rule)
             .number("target", f64::from(slot.dose.target_rir))
             .number("least", target)

@@ -5,7 +5,7 @@ use super::slots::KIN;
 use super::{Advice, AdviceCode, Draft, Fix, FixCode, edit};
 use crate::catalogue::{Ladder, Pattern};
 use crate::flow::planned_minutes;
-use crate::programme::{Block, BlockForm};
+use crate::programme::{Block, BlockPart};
 use crate::reason::Fact;
 use crate::writing::{Edit, week_sets};
 use std::collections::BTreeMap;
@@ -65,8 +65,11 @@ fn one_more<'a>(draft: &Draft<'a>, seen: &[Seen<'a>], family: &[Pattern]) -> Opt
         Some(_) | None => Some(next),
     });
     let (ladder, helps) = best?;
-    let block =
-        Edit::AddBlock { session: shortest.id.clone(), ladders: vec![ladder.id.clone()], finisher: false };
+    let block = Edit::AddBlock {
+        session: shortest.id.clone(),
+        ladders: vec![ladder.id.clone()],
+        part: BlockPart::Work,
+    };
     Some(edit(FixCode::Block, "ladder", Fact::Ladder(ladder.id.clone()), helps, block))
 }
 
@@ -99,7 +102,7 @@ fn amounts(draft: &Draft<'_>, week: &BTreeMap<Pattern, f64>) -> Vec<Advice> {
 /// One round more or less in a block of a kind of movement: more where there are fewest, less where there are most.
 fn rounds(draft: &Draft<'_>, pattern: Pattern, more: bool) -> Option<Fix> {
     let has = |b: &&Block| {
-        b.form != BlockForm::Finisher
+        b.form.part() == BlockPart::Work
             && b.slots.iter().any(|s| draft.catalogue.ladder(&s.ladder).is_some_and(|l| l.pattern == pattern))
     };
     let blocks = draft.programme.sessions.iter().flat_map(|s| &s.blocks).filter(has);
@@ -114,7 +117,8 @@ fn rounds(draft: &Draft<'_>, pattern: Pattern, more: bool) -> Option<Fix> {
         rounds: Some(rounds),
         rest_seconds: None,
         rest_between_seconds: None,
-        finisher: None,
+        part: None,
+        week: None,
     };
     Some(edit(FixCode::Rounds, "rounds", Fact::Number(f64::from(rounds)), 0, shape))
 }

@@ -52,6 +52,8 @@ pub struct Ground<'a> {
     pub today: Vec<TodayThing>,
     /// True while somebody who has never trained learns the moves.
     pub learning: bool,
+    /// True in a light week of her programme.
+    pub light_week: bool,
     /// True when nothing may be held for the rest of today, lying or seated.
     pub unloaded_today: bool,
     /// Positions that a symptom made her give up for the rest of the pregnancy, with its kind.
@@ -178,6 +180,7 @@ impl<'a> Ground<'a> {
             checks: checks.unwrap_or_default(),
             today: Vec::new(),
             learning: false,
+            light_week: false,
             unloaded_today: false,
             given_up: given_up(history, rules, &stage, &known),
         }

@@ -15,12 +15,12 @@ pub struct Round<'a> {
 }
 
 impl Round<'_> {
-    /// A working set: not to learn the movement, and no part of a finisher.
+    /// A working set: not to learn the movement, and no part of a finisher, a warm-up or a cool-down.
     #[must_use]
     pub fn is_work(&self) -> bool {
         match self.set.purpose {
             Purpose::Work | Purpose::Find => true,
-            Purpose::Learn | Purpose::Finisher => false,
+            Purpose::Learn | Purpose::Finisher | Purpose::Ease => false,
         }
     }
 

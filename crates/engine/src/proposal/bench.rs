@@ -19,7 +19,7 @@ use chrono::NaiveDate;
 pub struct Inputs<'a> {
     /// What happened.
     pub history: &'a History,
-    /// The programme.
+    /// The whole programme, with all its weeks.
     pub programme: &'a Programme,
     /// The coach's starts that came with the plan.
     pub starts: &'a [Start],
@@ -86,6 +86,8 @@ impl<'a> Bench<'a> {
         ground = ground.with_today(&today);
         ground.learning = ground.intake.never
             && sessions_before(inputs.history, inputs.day) < ground.rules.number("learn.first", "sessions");
+        let at = crate::weeks::progress_at(inputs.history, inputs.programme, inputs.run);
+        ground.light_week = inputs.programme.week(at.week).light;
         let inputs = Inputs { rules: ground.rules, ..inputs };
         // Frozen for a session, also where none was known when it began.
         let run = inputs.run.and_then(|id| inputs.history.run(id));

@@ -67,6 +67,14 @@ pub fn effort(
             reasons.push(by(ReasonCode::StageSets).number("sets", f64::from(sets)));
         }
     }
+    if ground.light_week && !pattern.goes_on_meanwhile() {
+        let rule = "programme.light-week";
+        target += rules.number(rule, "more_reserve");
+        let share = rules.number(rule, "share").clamp(0.0, 1.0);
+        sets = (libm::ceil(f64::from(sets) * share - 1e-9) as u8).max(1);
+        let why = Reason::new(rules, ReasonCode::LightWeek, rule);
+        reasons.push(why.number("target", target).number("sets", f64::from(sets)));
+    }
     if fresh {
         let reserve = rules.number("fresh.start", "reserve");
         if reserve > target {

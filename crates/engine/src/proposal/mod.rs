@@ -16,6 +16,5 @@ pub use bench::{Bench, Inputs};
 pub use effort::{Effort, effort};
 pub use level::ready_for_more;
 pub use load::{LoadCase, Pick};
-pub use session::{Progress, next_session, progress};
 pub use today::{SetPlan, Turn};
 pub use types::{Gate, Offer, Outcome, Prescription, Proposal, SessionProposal, Target};

@@ -7,12 +7,12 @@ use super::level::{LevelPick, level_today, variant_at};
 use super::load::{LoadCase, Pick};
 use super::types::{Gate, Offer, Outcome, Prescription, Proposal, SessionProposal};
 use crate::catalogue::{Ladder, Place};
-use crate::history::{History, Run};
 use crate::ids::GroupId;
-use crate::programme::{Amount, Block, PlanSession, Programme, Slot};
+use crate::programme::{Amount, Block, BlockPart, PlanSession, Slot};
 use crate::reason::{Fact, Reason, ReasonCode, Reasons};
 use crate::record::Purpose;
 use crate::state::{Exposure, working_rounds};
+use crate::units::Kg;
 use std::collections::BTreeMap;
 
 impl Bench<'_> {
@@ -76,6 +76,43 @@ impl Bench<'_> {
         let light = |level: u8| variant_at(open, level, state, None, Some((base, pick.cap))).is_some();
         if let Some(level) = (0..=pick.level).rev().find(|l| light(*l)) {
             pick.level = level;
+        }
+    }
+
+    /// In a light week nothing grows: no level, no load above the last, no reps beyond the range. A warm-up and a cool-down
+    /// are done with the least load that there is, at the bottom of the range.
+    fn ease(
+        &self,
+        base: &LoadCase<'_>,
+        block: &Block,
+        pick: &mut LevelPick,
+        state: Option<&crate::state::LadderState>,
+        open: &[Place<'_>],
+    ) {
+        let loaded = open.iter().any(|p| p.variant.group.is_some());
+        if block.form.eases() && loaded {
+            pick.bottom_only = true;
+            pick.cap = Some(Kg(0.0));
+            pick.reasons.push(Reason::new(self.inputs.rules, ReasonCode::EaseIn, "load.ease"));
+        }
+        let Some(state) = state.filter(|_| self.ground.light_week) else { return };
+        pick.more_reps = 0;
+        if let Some(standing) = state.level.filter(|standing| pick.level > *standing) {
+            let here = variant_at(open, standing, Some(state), None, Some((base, pick.cap))).is_some();
+            if here {
+                pick.level = standing;
+                pick.reasons.retain(|r| !matches!(r.code, ReasonCode::LevelUp | ReasonCode::BackUp));
+            }
+        }
+        let last = state.exposures.last().and_then(|e| {
+            let place = self.inputs.catalogue.place(&e.variant)?;
+            Some(place.variant.external(&e.load))
+        });
+        // Help has no share; the step bound keeps it as it was.
+        if let Some(held) = last.filter(|held| held.0 > 0.0)
+            && pick.cap.is_none_or(|cap| held.0 < cap.0)
+        {
+            pick.cap = Some(held);
         }
     }
 
@@ -171,6 +208,7 @@ impl Bench<'_> {
         if let Some(before) = set.filter(|s| !s.stands) {
             self.keep_to_set(ladder, before, &open, &mut pick);
         }
+        self.ease(&base, block, &mut pick, ladder_state, &open);
         let mut reasons = std::mem::take(&mut pick.reasons);
         let fresh_variant = coach.and_then(|s| s.start.variant.as_ref());
         self.keep_to_cap(&base, &mut pick, ladder_state, &open);
@@ -215,15 +253,16 @@ impl Bench<'_> {
             return self.rest(slot, Reasons::of(nothing()));
         };
         reasons.extend(self.why_not_elsewhere(ladder, slot, ladder_state.and_then(|l| l.level), &place));
-        let purpose = if block.form == crate::programme::BlockForm::Finisher {
-            Purpose::Finisher
-        } else {
-            load.purpose
+        let purpose = match block.form.part() {
+            BlockPart::Work => load.purpose,
+            BlockPart::Finisher => Purpose::Finisher,
+            BlockPart::WarmUp | BlockPart::CoolDown => Purpose::Ease,
         };
         reasons.extend(load.reasons);
         reasons.extend(effort.reasons.clone());
         let cue = self.cue_from_last(&slot.ladder, &mut reasons);
-        if let Some(group) = &place.variant.group {
+        // A warm-up is no working set.
+        if let Some(group) = place.variant.group.as_ref().filter(|_| purpose != Purpose::Ease) {
             *earlier.entry(group.clone()).or_insert(0) += u32::from(effort.sets);
         }
         let options = self.offers(&base, &pick, &open, &place);
@@ -363,38 +402,5 @@ impl Bench<'_> {
                 })
             })
             .collect()
-    }
-}
-
-/// How far a programme has come.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Progress {
-    /// The week that the next session belongs to, from 1.
-    pub week: u32,
-    /// True when the sessions of all its weeks are trained.
-    pub over: bool,
-}
-
-/// How far a programme has come, by the sessions of it that were trained.
-#[must_use]
-pub fn progress(history: &History, programme: &Programme) -> Progress {
-    let of_it =
-        |r: &&Run| !r.sets.is_empty() && r.planned.as_ref().is_some_and(|(id, _, _)| *id == programme.id);
-    let trained = u32::try_from(history.runs.iter().filter(of_it).count()).unwrap_or(u32::MAX);
-    let week = trained / u32::from(programme.per_week.max(1)) + 1;
-    Progress { week, over: programme.weeks.is_some_and(|weeks| week > u32::from(weeks)) }
-}
-
-/// The planned session that comes next: the one after the last that was begun, round and round.
-#[must_use]
-pub fn next_session<'p>(history: &History, programme: &'p Programme) -> Option<&'p PlanSession> {
-    let last = history.runs.iter().rev().filter(|r| !r.sets.is_empty()).find_map(|r| {
-        let (id, _, session) = r.planned.as_ref()?;
-        (*id == programme.id).then_some(session)
-    });
-    let index = last.and_then(|id| programme.sessions.iter().position(|s| s.id == *id));
-    match index {
-        Some(i) => programme.sessions.get((i + 1) % programme.sessions.len()),
-        None => programme.sessions.first(),
     }
 }

@@ -97,14 +97,15 @@ impl Bench<'_> {
 
         let was = |codes: &[ReasonCode]| shown_reasons.iter().any(|r| codes.contains(&r.code));
         let shown_lightest = was(&[ReasonCode::StartLightest]);
-        let bottom_only = was(&[ReasonCode::RestartLighter]);
+        let eases = was(&[ReasonCode::EaseIn]);
+        let bottom_only = eases || was(&[ReasonCode::RestartLighter]);
         let after = [
             ReasonCode::LevelDownSymptom,
             ReasonCode::StayDown,
             ReasonCode::AfterSymptom,
             ReasonCode::BackUp,
         ];
-        let shown_after_symptom = bottom_only || was(&after);
+        let shown_after_symptom = was(&[ReasonCode::RestartLighter]) || was(&after);
 
         // The option in hand: what she chose, a level down after a mark, else what was shown.
         let mut wanted = self.inputs.catalogue.place(&shown.variant);
@@ -159,6 +160,7 @@ impl Bench<'_> {
         // After a symptom, today or before, no option is heavier than what was shown or held.
         let guarded = dropped || shown_after_symptom;
         let cap = Self::heaviest_held(shown, &done, self).filter(|_| guarded);
+        let cap = if eases { Some(Kg(0.0)) } else { cap };
         let mut bottom_only = bottom_only;
         let today = |(group, (on, sets)): (&GroupId, &(NaiveDate, u32))| {
             (*on == self.inputs.day).then(|| (group.clone(), *sets))
@@ -225,7 +227,10 @@ impl Bench<'_> {
             target: pick.target,
             range: slot.dose.amount,
             reserve: shown.reserve,
-            purpose: if shown.purpose == Purpose::Finisher { Purpose::Finisher } else { pick.purpose },
+            purpose: match shown.purpose {
+                Purpose::Finisher | Purpose::Ease => shown.purpose,
+                Purpose::Work | Purpose::Find | Purpose::Learn => pick.purpose,
+            },
             reasons,
             options: self.offers_now(&base, &open, &place),
             easier: None,
@@ -245,7 +250,7 @@ impl Bench<'_> {
             );
         }
         plan.ask_ten_reps = done.is_empty()
-            && plan.purpose != Purpose::Learn
+            && !matches!(plan.purpose, Purpose::Learn | Purpose::Ease)
             && plan.reasons.iter().any(|r| r.code == ReasonCode::StartLightest)
             && plan.loads.len() > 1;
         self.regulate(&mut plan, &place, &done, shown, &base);

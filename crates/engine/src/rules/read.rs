@@ -249,6 +249,8 @@ pub const NUMBERS_USED: &[(&str, &str)] = &[
     ("today.after-illness", "sessions"),
     ("today.after-illness", "more_reserve"),
     ("today.after-illness", "sets"),
+    ("programme.light-week", "share"),
+    ("programme.light-week", "more_reserve"),
     ("learn.first", "sessions"),
     ("learn.first", "reserve"),
     ("learn.first", "sets"),

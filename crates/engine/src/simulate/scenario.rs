@@ -77,6 +77,7 @@ fn reps(ladder: &str, low: u16, high: u16, target_rir: u8, levels: Option<LevelS
         ladder: ladder.into(),
         levels,
         dose: Dose { amount: Amount::Reps { low, high }, target_rir, tempo: None },
+        by_week: Vec::new(),
     }
 }
 
@@ -291,16 +292,20 @@ impl Scenario {
                 rounds: self.sets,
                 rest_seconds: 90,
                 rest_between_seconds: 0,
+                by_week: Vec::new(),
                 slots: vec![slot.clone()],
             })
             .collect();
         Programme {
-            id: ProgrammeId(Uuid::from_u128(7)),
-            revision: 1,
-            title: self.name.into(),
             per_week: 3,
-            weeks: None,
-            sessions: vec![PlanSession { id: "a".into(), title: "A".into(), minutes: None, blocks }],
+            sessions: vec![PlanSession {
+                id: "a".into(),
+                title: "A".into(),
+                minutes: None,
+                phase: None,
+                blocks,
+            }],
+            ..crate::writing::blank(ProgrammeId(Uuid::from_u128(7)), self.name)
         }
     }
 }

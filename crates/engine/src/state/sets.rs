@@ -107,8 +107,14 @@ impl State {
     fn take_exposures(&mut self, run: &Run, k: &Constants, ground: &Ground<'_>, effects: &Effects, body: Kg) {
         let unknown = |name| ground.rules.number("log.unknown-dose", name);
         let mut last_by_ladder: BTreeMap<LadderId, &SetDone> = BTreeMap::new();
-        // A finisher speaks for its ladder only where nothing else was done.
-        let finishers = run.sets.iter().filter(|e| e.set.purpose == Purpose::Finisher);
+        // A finisher speaks for its ladder only where nothing else was done, and so do a warm-up and a cool-down, where
+        // nothing is held by choice; with the least load there is they say nothing of a level.
+        let speaks = |set: &SetDone| match set.purpose {
+            Purpose::Finisher => true,
+            Purpose::Ease => is_unloaded(set, ground.catalogue),
+            Purpose::Work | Purpose::Find | Purpose::Learn => false,
+        };
+        let finishers = run.sets.iter().filter(|e| speaks(&e.set));
         let work = run.sets.iter().filter(|e| matches!(e.set.purpose, Purpose::Work | Purpose::Find));
         for entry in finishers.chain(work) {
             last_by_ladder.insert(entry.set.ladder.clone(), &entry.set);
@@ -183,9 +189,9 @@ impl State {
             let chosen = proposed.is_some_and(|v| *v != last_set.variant)
                 && effects.unloaded.is_none()
                 && effects.ladders.get(&ladder).is_none_or(|e| e.drops == 0);
-            for used in variants_of(run, &ladder, place.variant.id.clone()) {
+            for used in variants_of(run, ground.catalogue, &ladder, place.variant.id.clone()) {
                 let last_of =
-                    |s: &&SetDone| s.ladder == ladder && s.variant == used && s.purpose != Purpose::Learn;
+                    |s: &&SetDone| s.ladder == ladder && s.variant == used && is_use(s, ground.catalogue);
                 let Some(set) = run.sets.iter().map(|e| &e.set).rfind(last_of) else { continue };
                 if !set.load.is_plausible() {
                     continue;
@@ -235,11 +241,24 @@ impl State {
     }
 }
 
+/// True where nothing of a set is a matter of load: its variant has no strength state.
+fn is_unloaded(set: &SetDone, catalogue: &Catalogue) -> bool {
+    catalogue.place(&set.variant).is_some_and(|p| p.variant.group.is_none())
+}
+
+/// True for a set that says with what a variant is done.
+fn is_use(set: &SetDone, catalogue: &Catalogue) -> bool {
+    match set.purpose {
+        Purpose::Work | Purpose::Find | Purpose::Finisher => true,
+        Purpose::Ease => is_unloaded(set, catalogue),
+        Purpose::Learn => false,
+    }
+}
+
 /// The variants of a ladder that were done in a run, in the order of their first set, `last` at the end.
-fn variants_of(run: &Run, ladder: &LadderId, last: VariantId) -> Vec<VariantId> {
+fn variants_of(run: &Run, catalogue: &Catalogue, ladder: &LadderId, last: VariantId) -> Vec<VariantId> {
     let mut found: Vec<VariantId> = Vec::new();
-    for set in run.sets.iter().map(|e| &e.set).filter(|s| s.ladder == *ladder && s.purpose != Purpose::Learn)
-    {
+    for set in run.sets.iter().map(|e| &e.set).filter(|s| s.ladder == *ladder && is_use(s, catalogue)) {
         if set.variant != last && !found.contains(&set.variant) {
             found.push(set.variant.clone());
         }

@@ -44,5 +44,6 @@ mod symptom_table;
 mod symptoms;
 mod trace;
 mod watch;
+mod weeks;
 mod whys;
 mod writing;

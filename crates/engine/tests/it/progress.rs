@@ -2,8 +2,8 @@
 
 use crate::story::*;
 use newel_engine::history::History;
-use newel_engine::proposal::{Progress, progress};
 use newel_engine::record::Reserve;
+use newel_engine::weeks::{Progress, progress};
 
 fn after(sessions: usize, weeks: Option<u8>) -> Progress {
     let mut s = Story::new();

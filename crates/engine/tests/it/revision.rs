@@ -10,12 +10,20 @@ use uuid::Uuid;
 
 fn slot(id: &str, ladder: &str) -> Slot {
     let dose = Dose { amount: Amount::Reps { low: 8, high: 12 }, target_rir: 3, tempo: None };
-    Slot { id: id.into(), ladder: ladder.into(), levels: None, dose }
+    Slot { id: id.into(), ladder: ladder.into(), levels: None, dose, by_week: Vec::new() }
 }
 
 fn block(id: &str, slots: Vec<Slot>) -> Block {
     let form = if slots.len() == 1 { BlockForm::StraightSets } else { BlockForm::Superset };
-    Block { id: id.into(), form, rounds: 3, rest_seconds: 90, rest_between_seconds: 0, slots }
+    Block {
+        id: id.into(),
+        form,
+        rounds: 3,
+        rest_seconds: 90,
+        rest_between_seconds: 0,
+        by_week: Vec::new(),
+        slots,
+    }
 }
 
 fn programme() -> Programme {
@@ -24,6 +32,7 @@ fn programme() -> Programme {
             id: "mon".into(),
             title: "Monday".into(),
             minutes: None,
+            phase: None,
             blocks: vec![
                 block("m1", vec![slot("a", "squat"), slot("b", "row")]),
                 block("m2", vec![slot("c", "hinge")]),
@@ -33,6 +42,7 @@ fn programme() -> Programme {
             id: "thu".into(),
             title: "Thursday".into(),
             minutes: None,
+            phase: None,
             blocks: vec![block("t1", vec![slot("d", "carry")])],
         },
     ];
@@ -42,6 +52,8 @@ fn programme() -> Programme {
         title: "Kitchen".into(),
         per_week: 2,
         weeks: None,
+        light_weeks: Vec::new(),
+        phases: Vec::new(),
         sessions,
     }
 }

@@ -90,6 +90,10 @@ const TABLE: &[(Tale, &[Other])] = &[
         &[("learn.first", "sessions", 1.0), ("learn.first", "reserve", 6.0), ("learn.first", "sets", 1.0)],
     ),
     (
+        around::a_light_week,
+        &[("programme.light-week", "share", 0.9), ("programme.light-week", "more_reserve", 2.0)],
+    ),
+    (
         around::after_an_illness,
         &[
             ("today.after-illness", "sessions", 1.0),

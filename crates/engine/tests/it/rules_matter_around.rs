@@ -193,6 +193,15 @@ pub fn learning_the_moves(rules: RulePack) -> String {
     told
 }
 
+/// A week, and a light one after it.
+pub fn a_light_week(rules: RulePack) -> String {
+    let mut s = hinge(rules, &by_the_quarter(), 8.0);
+    s.programme(vec![slot("hinge", 8, 12, 2)], 4);
+    (s.programme.per_week, s.programme.light_weeks) = (1, vec![2]);
+    s.trains().does_all("hinge", 8, left(3)).ends().settled().days(7);
+    proposed(&s)
+}
+
 /// Back after an illness: three sessions.
 pub fn after_an_illness(rules: RulePack) -> String {
     let mut s = hinge(rules, &by_the_quarter(), 8.0);

@@ -3,7 +3,7 @@
 
 use crate::story::*;
 use newel_engine::flow::{left_out_when_short, minutes};
-use newel_engine::programme::LevelSpan;
+use newel_engine::programme::{BlockForm, LevelSpan};
 use newel_engine::proposal::{Gate, Turn};
 use newel_engine::record::{HoldAnswer, Payload, Readiness, Reserve, SymptomAmount as A};
 use newel_engine::rules::RulePack;
@@ -461,6 +461,9 @@ pub fn with_reasons() -> Vec<Vec<String>> {
     // Body mass alone, and the coach's start level.
     let mut s = Story::by(by());
     s.starts_at("squat", 1, None);
+    all.push(of(&s));
+    // A warm-up.
+    s.programme.sessions[0].blocks[0].form = BlockForm::WarmUp;
     all.push(of(&s));
     // A day without her kit, and one with a child in the room.
     for thing in [newel_engine::record::TodayThing::NoKit, newel_engine::record::TodayThing::ChildNear] {

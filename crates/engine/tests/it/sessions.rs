@@ -4,8 +4,8 @@ use crate::story::*;
 use newel_engine::flow::{Flow, StepState, left_out_when_short, minutes};
 use newel_engine::history::History;
 use newel_engine::programme::{Block, BlockForm};
-use newel_engine::proposal::next_session;
 use newel_engine::record::{Payload, Side, SkipWhy};
+use newel_engine::weeks::next_session;
 
 fn client() -> Story {
     let mut s = Story::new();

@@ -1,6 +1,6 @@
 //! The files of each released format version, which must be read for ever.
 
-use crate::support::{log, plan, plan_with_beginning, plan_with_words};
+use crate::support::{log, plan, plan_with_beginning, plan_with_weeks, plan_with_words};
 use newel_engine::record::{Payload, Record};
 use newel_exchange::{read_log, read_plan, without_pictures, write_log, write_plan};
 use std::collections::BTreeSet;
@@ -10,6 +10,7 @@ const LOG_V1: &[u8] = include_bytes!("../golden/log-v1.json");
 const PLAN_V1: &[u8] = include_bytes!("../golden/plan-v1.json");
 const PLAN_V2: &[u8] = include_bytes!("../golden/plan-v2.json");
 const PLAN_V3: &[u8] = include_bytes!("../golden/plan-v3.json");
+const PLAN_V4: &[u8] = include_bytes!("../golden/plan-v4.json");
 
 #[test]
 fn version_1_is_read() {
@@ -61,6 +62,20 @@ fn version_3_says_when_it_begins_and_only_then_is_it_version_3() {
     for older in [PLAN_V1, PLAN_V2] {
         assert!(!std::str::from_utf8(older).unwrap().contains("begins"));
         assert_eq!(read_plan(older).unwrap().begins, None, "an older plan begins at once");
+    }
+}
+
+#[test]
+fn version_4_has_phases_and_weeks_and_only_then_is_it_version_4() {
+    assert_eq!(read_plan(PLAN_V4).unwrap(), plan_with_weeks(), "every value is what was written");
+    assert!(write_plan(&plan_with_weeks()).unwrap() == PLAN_V4, "the bytes are part of the format");
+    let text = std::str::from_utf8(PLAN_V4).unwrap();
+    assert!(text.contains("\"version\":4"));
+    for name in ["phases", "light_weeks", "by_week", "\"phase\"", "warm_up"] {
+        assert!(text.contains(name), "{name}");
+        for older in [PLAN_V1, PLAN_V2, PLAN_V3] {
+            assert!(!std::str::from_utf8(older).unwrap().contains(name), "{name}");
+        }
     }
 }
 

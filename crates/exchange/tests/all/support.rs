@@ -5,7 +5,8 @@ use newel_engine::catalogue::Position;
 use newel_engine::ids::{DeviceId, LadderId, PersonId, ProgrammeId, RecordId, RunId};
 use newel_engine::kit::{Band, Dumbbell, Kit, Load, Thing};
 use newel_engine::programme::{
-    Amount, Block, BlockForm, Dose, LevelSpan, PlanSession, Programme, Slot, Start, Tempo,
+    Amount, Block, BlockForm, BlockWeek, Dose, LevelSpan, Phase, PlanSession, Programme, Slot, SlotWeek,
+    Start, Tempo,
 };
 use newel_engine::proposal::{Gate, Offer, Outcome, Prescription, Proposal, SessionProposal, Target};
 use newel_engine::reason::{Fact, Reason, ReasonCode, Reasons};
@@ -318,13 +319,15 @@ pub fn plan() -> PlanDocument {
         target_rir: 3,
         tempo: Some(Tempo { down: 3, pause: 1, up: 1 }),
     };
-    let slot = |id: &str, levels| Slot { id: id.into(), ladder: "row".into(), levels, dose };
+    let slot =
+        |id: &str, levels| Slot { id: id.into(), ladder: "row".into(), levels, dose, by_week: Vec::new() };
     let block = Block {
         id: "a".into(),
         form: BlockForm::Superset,
         rounds: 3,
         rest_seconds: 90,
         rest_between_seconds: 0,
+        by_week: Vec::new(),
         slots: vec![slot("a1", None), slot("a2", Some(LevelSpan { low: 0, high: 2 }))],
     };
     PlanDocument {
@@ -340,10 +343,13 @@ pub fn plan() -> PlanDocument {
             title: "Back to the staircase".into(),
             per_week: 2,
             weeks: None,
+            light_weeks: Vec::new(),
+            phases: Vec::new(),
             sessions: vec![PlanSession {
                 id: "monday".into(),
                 title: "Monday".into(),
                 minutes: None,
+                phase: None,
                 blocks: vec![block],
             }],
         }),
@@ -358,6 +364,39 @@ pub fn plan() -> PlanDocument {
 /// The plan file of the tests with a day on which it begins.
 pub fn plan_with_beginning() -> PlanDocument {
     PlanDocument { begins: Some("2026-03-16".parse().unwrap()), ..plan_with_words() }
+}
+
+/// The plan file of the tests with two phases, a light week, a warm-up and a dose of one week.
+pub fn plan_with_weeks() -> PlanDocument {
+    let mut plan = plan();
+    if let Some(programme) = &mut plan.programme {
+        let mut second = programme.sessions[0].clone();
+        second.id = "thursday".into();
+        second.phase = Some("build".into());
+        let block = &mut second.blocks[0];
+        block.id = "b".into();
+        block.by_week = vec![BlockWeek { week: 2, rounds: 4, rest_seconds: 90, rest_between_seconds: 0 }];
+        for (slot, id) in block.slots.iter_mut().zip(["b1", "b2"]) {
+            slot.id = id.into();
+        }
+        let heavier = Dose { target_rir: 2, ..block.slots[0].dose };
+        block.slots[0].by_week = vec![SlotWeek { week: 3, dose: heavier }];
+        let mut warm = block.clone();
+        warm.id = "w".into();
+        warm.form = BlockForm::WarmUp;
+        warm.by_week.clear();
+        warm.slots.truncate(1);
+        warm.slots[0].id = "w1".into();
+        warm.slots[0].by_week.clear();
+        second.blocks.insert(0, warm);
+        programme.sessions[0].phase = Some("base".into());
+        programme.sessions.push(second);
+        let phase =
+            |id: &str, weeks, light_weeks| Phase { id: id.into(), title: id.into(), weeks, light_weeks };
+        programme.phases = vec![phase("base", 4, vec![4]), phase("build", 3, vec![])];
+        programme.weeks = Some(7);
+    }
+    plan
 }
 
 /// The plan file of the tests with the coach's own words and a picture: the smallest that begins as a JPEG does.

@@ -137,6 +137,7 @@ fn programme(chance: &mut Chance, catalogue: &Catalogue) -> Programme {
             rounds: u8::try_from(chance.between(1, 4)).unwrap_or(1),
             rest_seconds: 60,
             rest_between_seconds: 0,
+            by_week: Vec::new(),
             slots: vec![slot],
         });
     }
@@ -146,7 +147,9 @@ fn programme(chance: &mut Chance, catalogue: &Catalogue) -> Programme {
         title: "drawn".into(),
         per_week: 2,
         weeks: None,
-        sessions: vec![PlanSession { id: "a".into(), title: "A".into(), minutes: None, blocks }],
+        light_weeks: Vec::new(),
+        phases: Vec::new(),
+        sessions: vec![PlanSession { id: "a".into(), title: "A".into(), minutes: None, phase: None, blocks }],
     }
 }
 
@@ -188,6 +191,7 @@ fn slot(chance: &mut Chance, ladder: &Ladder, number: i64) -> Slot {
     Slot {
         id: format!("slot-{number}").as_str().into(),
         ladder: ladder.id.clone(),
+        by_week: Vec::new(),
         levels,
         dose: Dose { amount, target_rir: u8::try_from(chance.between(0, 5)).unwrap_or(3), tempo: None },
     }

@@ -101,13 +101,14 @@ const numbers = (facts: Advice['facts']): Record<string, string> =>
 export function adviceWords(view: AdviceView, advice: Advice): string {
   const facts = factArgs(advice.facts as Record<string, never>);
   const pattern = advice.facts['pattern'];
-  return say(`advice-${advice.code}`, {
+  const said = say(`advice-${advice.code}`, {
     ...facts,
     ...numbers(advice.facts),
     ...(pattern?.is === 'words' ? { pattern: say(`pattern-${pattern.value}`) } : {}),
     who: who(view, advice),
     closed: advice.closed.map(closedWords).join(', '),
   });
+  return advice.week === null ? said : say('advice-in-week', { week: advice.week, said });
 }
 
 /** What is ruled out beside what her kit lacks. */

@@ -5,8 +5,20 @@ use newel_engine::flow::Flow;
 use newel_engine::history::History;
 use newel_engine::ids::*;
 use newel_engine::kit::Load;
+use newel_engine::programme::PlanSession;
 use newel_engine::proposal::*;
 use newel_engine::reason::ReasonCode;
+use newel_engine::weeks::{next_session, planned_session};
+
+/// The session in hand, else the one that comes next, with the doses of its week.
+pub fn today(b: &Bench<'_>) -> PlanSession {
+    let Inputs { history, programme, run, .. } = b.inputs;
+    let begun = b.run().and_then(|r| r.planned.as_ref());
+    match begun {
+        Some((_, _, id)) => planned_session(history, programme, id, run).expect("it stands in the programme"),
+        None => next_session(history, programme).expect("there is something to train"),
+    }
+}
 
 impl Story {
     pub fn with_bench<T>(&self, ask: impl FnOnce(&Bench<'_>) -> T) -> T {
@@ -26,7 +38,7 @@ impl Story {
 
     /// What would be proposed today.
     pub fn proposal(&self) -> SessionProposal {
-        self.with_bench(|b| b.propose(&b.inputs.programme.sessions[0]))
+        self.with_bench(|b| b.propose(&today(b)))
     }
 
     pub fn of_slot(&self, slot: &str) -> Proposal {
@@ -64,6 +76,6 @@ impl Story {
     pub fn flow(&self) -> Flow {
         let history = History::of(&self.records);
         let run = history.run(self.run.unwrap()).unwrap();
-        self.with_bench(|b| Flow::of(b, self.session(), run))
+        self.with_bench(|b| Flow::of(b, &today(b), run))
     }
 }

@@ -1,6 +1,7 @@
 //! A session as she goes through it, and the morning after.
 
 use super::Story;
+use super::engine::today;
 use newel_engine::history::History;
 use newel_engine::ids::*;
 use newel_engine::kit::Load;
@@ -45,9 +46,9 @@ impl Story {
     pub fn begins(&mut self) -> &mut Self {
         let run = self.run.expect("she has checked in");
         let (day, programme, revision) = (self.today(), self.programme.id, self.programme.revision);
-        let session = self.session().id.clone();
+        let session = self.with_bench(|b| today(b).id);
         self.says(Payload::SessionStarted { run, day, programme, revision, session });
-        let result = self.with_bench(|b| b.propose(&b.inputs.programme.sessions[0]));
+        let result = self.with_bench(|b| b.propose(&today(b)));
         let versions = Versions { engine: newel_engine::ENGINE_VERSION.into(), catalogue: 1, rules: 1 };
         self.says(Payload::ProposalShown {
             run,
@@ -64,8 +65,11 @@ impl Story {
 
     /// What the slot asks for now.
     pub fn turn(&self, slot: &str) -> Turn {
-        let (block, slot) = self.session().slot(&slot.into()).expect("a slot of the session");
-        self.with_bench(|b| b.turn(block, slot))
+        self.with_bench(|b| {
+            let session = today(b);
+            let (block, slot) = session.slot(&slot.into()).expect("a slot of the session");
+            b.turn(block, slot)
+        })
     }
 
     pub fn plan(&self, slot: &str) -> SetPlan {
@@ -197,7 +201,8 @@ impl Story {
             (Some(last), Turn::Over(_)) => Some(last.set.variant.clone()),
             (None, Turn::Over(_)) => run.prescription(&slot.into()).map(|p| p.variant.clone()),
         };
-        let (_, planned) = self.session().slot(&slot.into()).unwrap();
+        let session = self.with_bench(today);
+        let (_, planned) = session.slot(&slot.into()).unwrap();
         Payload::SymptomMark {
             run: self.run,
             slot: Some(slot.into()),

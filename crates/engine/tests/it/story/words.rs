@@ -5,6 +5,7 @@ use newel_engine::kit::{Band, Barbell, Dumbbell, Kit, Load, PlatePair, Thing};
 use newel_engine::programme::*;
 use newel_engine::record::*;
 use newel_engine::units::{Newtons, Weight};
+use newel_engine::writing::blank;
 use uuid::Uuid;
 
 /// `left(3)`: three more were in it.
@@ -65,6 +66,7 @@ pub fn slot(ladder: &str, low: u16, high: u16, target_rir: u8) -> Slot {
         ladder: ladder.into(),
         levels: None,
         dose: Dose { amount: Amount::Reps { low, high }, target_rir, tempo: None },
+        by_week: Vec::new(),
     }
 }
 
@@ -85,15 +87,12 @@ pub fn programme_of(slots: Vec<Slot>, rounds: u8) -> Programme {
             rounds,
             rest_seconds: 60,
             rest_between_seconds: 0,
+            by_week: Vec::new(),
             slots: vec![s],
         })
         .collect();
     Programme {
-        id: ProgrammeId(Uuid::from_u128(7)),
-        revision: 1,
-        title: "Strength at home".into(),
-        per_week: 2,
-        weeks: None,
-        sessions: vec![PlanSession { id: "a".into(), title: "A".into(), minutes: None, blocks }],
+        sessions: vec![PlanSession { id: "a".into(), title: "A".into(), minutes: None, phase: None, blocks }],
+        ..blank(ProgrammeId(Uuid::from_u128(7)), "Strength at home")
     }
 }

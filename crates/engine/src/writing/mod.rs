@@ -1,12 +1,17 @@
 //! Writing a programme: one edit at a time, each of which leaves a programme that can be written on. Whether it can be
 //! trained is [`Programme::check`]'s to say.
 
+mod edit;
+mod weeks;
+
+pub use edit::{Edit, WeekStep};
+
 use crate::catalogue::{Catalogue, Ladder, Pattern, ReadyMark};
 use crate::ids::{BlockId, LadderId, PlanSessionId, SlotId};
-use crate::programme::{Amount, Block, BlockForm, Dose, LevelSpan, PlanSession, Programme, Slot, Tempo};
-use serde::{Deserialize, Serialize};
+use crate::programme::{
+    Amount, Block, BlockForm, BlockPart, Dose, LevelSpan, PlanSession, Programme, Slot, Tempo,
+};
 use std::collections::BTreeMap;
-use ts_rs::TS;
 
 /// Sessions of a programme, blocks of a session, and slots of a block: as many as [`Programme::check`] lets pass.
 const MOST_SESSIONS: usize = 64;
@@ -14,175 +19,6 @@ const MOST_BLOCKS: usize = 24;
 const MOST_SLOTS: usize = 12;
 /// Characters of a title.
 const MOST_TITLE: usize = 80;
-
-/// One change to a programme. What is added or copied gets ids of its own.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
-#[serde(tag = "edit", rename_all = "snake_case", deny_unknown_fields)]
-#[ts(export)]
-pub enum Edit {
-    /// Its name.
-    Title {
-        /// At most 80 characters.
-        title: String,
-    },
-    /// How many sessions a week are meant.
-    PerWeek {
-        /// 1 to 7.
-        per_week: u8,
-    },
-    /// For how many weeks it is written; open if absent.
-    Weeks {
-        /// 1 to 52.
-        weeks: Option<u8>,
-    },
-    /// A new, empty session at the end.
-    AddSession {
-        /// Its name.
-        title: String,
-    },
-    /// A copy of a session, right after it.
-    CopySession {
-        /// Which.
-        session: PlanSessionId,
-    },
-    /// A session comes to stand at another place.
-    MoveSession {
-        /// Which.
-        session: PlanSessionId,
-        /// Its new place, from 0.
-        to: u8,
-    },
-    /// A session's name.
-    TitleSession {
-        /// Which.
-        session: PlanSessionId,
-        /// At most 80 characters.
-        title: String,
-    },
-    /// How many minutes a session is meant to take; left open if absent.
-    MinutesOfSession {
-        /// Which.
-        session: PlanSessionId,
-        /// 5 to 180.
-        minutes: Option<u16>,
-    },
-    /// A session goes.
-    DropSession {
-        /// Which.
-        session: PlanSessionId,
-    },
-    /// A new block at the end of a session, with a slot for each ladder.
-    AddBlock {
-        /// Where.
-        session: PlanSessionId,
-        /// Its ladders in order; at least one.
-        ladders: Vec<LadderId>,
-        /// True for one to end with.
-        finisher: bool,
-    },
-    /// A copy of a block, right after it.
-    CopyBlock {
-        /// Which.
-        block: BlockId,
-    },
-    /// A block comes to stand at another place, perhaps in another session.
-    MoveBlock {
-        /// Which.
-        block: BlockId,
-        /// The session.
-        session: PlanSessionId,
-        /// Its new place there, from 0.
-        to: u8,
-    },
-    /// Rounds, rests, and whether it is one to end with; what is absent stays.
-    ShapeBlock {
-        /// Which.
-        block: BlockId,
-        /// 1 to 12.
-        rounds: Option<u8>,
-        /// After each round, 0 to 600 s.
-        rest_seconds: Option<u16>,
-        /// Between two slots, 0 to 600 s.
-        rest_between_seconds: Option<u16>,
-        /// True for one to end with.
-        finisher: Option<bool>,
-    },
-    /// A block goes.
-    DropBlock {
-        /// Which.
-        block: BlockId,
-    },
-    /// A new slot at the end of a block.
-    AddSlot {
-        /// Where.
-        block: BlockId,
-        /// Its ladder.
-        ladder: LadderId,
-    },
-    /// A slot comes to stand at another place, perhaps in another block. A block that is left empty goes.
-    MoveSlot {
-        /// Which.
-        slot: SlotId,
-        /// The block.
-        block: BlockId,
-        /// Its new place there, from 0.
-        to: u8,
-    },
-    /// Another ladder in a slot, which keeps its dose where the new ladder is counted the same way.
-    LadderOfSlot {
-        /// Which.
-        slot: SlotId,
-        /// The ladder.
-        ladder: LadderId,
-    },
-    /// The lower or the upper end of a slot's reps or seconds, 1 to 600. An end that passes the other takes it along.
-    AmountOfSlot {
-        /// Which.
-        slot: SlotId,
-        /// Lower end.
-        low: Option<u16>,
-        /// Upper end.
-        high: Option<u16>,
-    },
-    /// Reps in reserve that a slot aims at.
-    ReserveOfSlot {
-        /// Which.
-        slot: SlotId,
-        /// 0 to 10.
-        target_rir: u8,
-    },
-    /// Parts of a slot's tempo, 0 to 20 s each; what is absent stays, or begins as 2-0-1.
-    TempoOfSlot {
-        /// Which.
-        slot: SlotId,
-        /// Lowering.
-        down: Option<u8>,
-        /// Held.
-        pause: Option<u8>,
-        /// Lifting.
-        up: Option<u8>,
-    },
-    /// A slot's tempo is left free.
-    FreeTempo {
-        /// Which.
-        slot: SlotId,
-    },
-    /// The lowest or the highest allowed level of a slot. An end that passes the other takes it along; all levels are the
-    /// same as none being named.
-    LevelsOfSlot {
-        /// Which.
-        slot: SlotId,
-        /// Lowest, 0 for the easiest.
-        low: Option<u8>,
-        /// Highest.
-        high: Option<u8>,
-    },
-    /// A slot goes; a block that is left empty goes with it.
-    DropSlot {
-        /// Which.
-        slot: SlotId,
-    },
-}
 
 /// Why an edit was not made. The programme is as it was.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
@@ -198,8 +34,16 @@ pub enum EditError {
 /// An empty programme to write on.
 #[must_use]
 pub fn blank(id: crate::ids::ProgrammeId, title: &str) -> Programme {
-    let sessions = Vec::new();
-    Programme { id, revision: 1, title: title.to_owned(), per_week: 2, weeks: None, sessions }
+    Programme {
+        id,
+        revision: 1,
+        title: title.to_owned(),
+        per_week: 2,
+        weeks: None,
+        light_weeks: Vec::new(),
+        phases: Vec::new(),
+        sessions: Vec::new(),
+    }
 }
 
 /// A copy of a programme under ids of its own.
@@ -210,23 +54,57 @@ pub fn copied(
     fresh: &mut impl FnMut() -> String,
 ) -> Programme {
     let mut copy = Programme { id, revision: 1, ..programme.clone() };
-    for session in &mut copy.sessions {
-        session.id = fresh().into();
-        session.blocks.iter_mut().for_each(|b| rename(b, fresh));
+    for phase in &mut copy.phases {
+        let was = std::mem::replace(&mut phase.id, fresh().into());
+        for session in copy.sessions.iter_mut().filter(|s| s.phase.as_ref() == Some(&was)) {
+            session.phase = Some(phase.id.clone());
+        }
     }
+    copy.sessions.iter_mut().for_each(|s| rename_session(s, fresh));
     copy
 }
 
-/// The form of a block by what stands in it.
+/// The form of a block by what stands in it and what it is there for.
 #[must_use]
-pub fn form_of(slots: usize, finisher: bool) -> BlockForm {
-    match (finisher, slots) {
-        (true, _) => BlockForm::Finisher,
-        (false, 0 | 1) => BlockForm::StraightSets,
-        (false, 2) => BlockForm::Superset,
-        (false, 3) => BlockForm::TriSet,
-        (false, _) => BlockForm::GiantSet,
+pub fn form_of(slots: usize, part: BlockPart) -> BlockForm {
+    match (part, slots) {
+        (BlockPart::WarmUp, _) => BlockForm::WarmUp,
+        (BlockPart::Finisher, _) => BlockForm::Finisher,
+        (BlockPart::CoolDown, _) => BlockForm::CoolDown,
+        (BlockPart::Work, 0 | 1) => BlockForm::StraightSets,
+        (BlockPart::Work, 2) => BlockForm::Superset,
+        (BlockPart::Work, 3) => BlockForm::TriSet,
+        (BlockPart::Work, _) => BlockForm::GiantSet,
     }
+}
+
+/// Rounds and rests that a new block begins with (common practice, no source).
+fn usual_block(id: BlockId, part: BlockPart, slots: Vec<Slot>) -> Block {
+    let (rounds, rest_seconds, between) = match part {
+        BlockPart::Work => (3, 90, 15),
+        BlockPart::Finisher => (2, 45, 15),
+        BlockPart::WarmUp | BlockPart::CoolDown => (1, 0, 0),
+    };
+    Block {
+        id,
+        form: form_of(slots.len(), part),
+        rounds,
+        rest_seconds,
+        rest_between_seconds: if slots.len() > 1 { between } else { 0 },
+        by_week: Vec::new(),
+        slots,
+    }
+}
+
+/// Where a new block comes to stand: a warm-up before the work and after other warm-ups, a cool-down at the very end,
+/// anything else before the first cool-down.
+fn place_of(blocks: &[Block], part: BlockPart) -> usize {
+    let after = |other: &Block| match part {
+        BlockPart::WarmUp => other.form.part() == BlockPart::WarmUp,
+        BlockPart::Work | BlockPart::Finisher => other.form.part() != BlockPart::CoolDown,
+        BlockPart::CoolDown => true,
+    };
+    blocks.iter().rposition(after).map_or(0, |i| i + 1)
 }
 
 /// The dose that a new slot begins with: 8 to 12 reps with 3 left, or 20 to 40 seconds where the ladder is counted so
@@ -249,14 +127,15 @@ fn is_timed(ladder: &Ladder) -> bool {
 }
 
 /// Working sets of a week by kind of movement, as the programme is written: each session comes round `per_week` times by
-/// the number of sessions. Finishers are not counted, nor is breathing, the pelvic floor or mobility.
+/// the number of sessions. Finishers are not counted, nor are warm-up and cool-down, breathing, the pelvic floor or
+/// mobility. A programme with phases is asked about week by week ([`Programme::in_week`]).
 #[must_use]
 pub fn week_sets(programme: &Programme, catalogue: &Catalogue) -> BTreeMap<Pattern, f64> {
     let mut sets: BTreeMap<Pattern, f64> = BTreeMap::new();
     let share = f64::from(programme.per_week) / programme.sessions.len().max(1) as f64;
     for (block, slot) in programme.sessions.iter().flat_map(PlanSession::slots) {
         let Some(ladder) = catalogue.ladder(&slot.ladder) else { continue };
-        if block.form != BlockForm::Finisher && !ladder.pattern.goes_on_meanwhile() {
+        if block.form.part() == BlockPart::Work && !ladder.pattern.goes_on_meanwhile() {
             *sets.entry(ladder.pattern).or_default() += f64::from(block.rounds) * share;
         }
     }
@@ -304,31 +183,79 @@ fn apply(
     match edit {
         Edit::Title { title } => programme.title = titled(title)?,
         Edit::PerWeek { per_week } => programme.per_week = within(*per_week, 1..=7)?,
-        Edit::Weeks { weeks } => programme.weeks = weeks.map(|w| within(w, 1..=52)).transpose()?,
-        Edit::AddSession { title } => {
+        Edit::Weeks { weeks } => weeks::set(programme, *weeks)?,
+        Edit::LightWeek { phase, week, light } => weeks::light(programme, phase.as_ref(), *week, *light)?,
+        Edit::AddPhase { title } => weeks::add_phase(programme, title, fresh)?,
+        Edit::CopyPhase { phase } => weeks::copy_phase(programme, phase, fresh)?,
+        Edit::MovePhase { phase, to } => weeks::move_phase(programme, phase, *to)?,
+        Edit::TitlePhase { phase, title } => {
+            let at = weeks::phase_at(programme, phase)?;
+            programme.phases[at].title = titled(title)?;
+        }
+        Edit::WeeksOfPhase { phase, weeks } => weeks::set_phase(programme, phase, *weeks)?,
+        Edit::DropPhase { phase } => weeks::drop_phase(programme, phase)?,
+        Edit::AddSession { title, phase } => {
             within(programme.sessions.len() + 1, 1..=MOST_SESSIONS)?;
             let title = titled(title)?;
+            let phase = match phase {
+                Some(phase) => Some(programme.phases[weeks::phase_at(programme, phase)?].id.clone()),
+                None => programme.phases.last().map(|p| p.id.clone()),
+            };
             programme.sessions.push(PlanSession {
                 id: fresh().into(),
                 title,
                 minutes: None,
+                phase,
                 blocks: Vec::new(),
             });
+        }
+        Edit::PhaseOfSession { session, phase } => {
+            let at = session_at(programme, session)?;
+            let phase = programme.phases[weeks::phase_at(programme, phase)?].id.clone();
+            let mut moved = programme.sessions.remove(at);
+            moved.phase = Some(phase);
+            weeks::fit(programme, &mut moved);
+            programme.sessions.push(moved);
+        }
+        Edit::StepUp { session, from, to, every, step } => {
+            let at = session_at(programme, session)?;
+            weeks::step_up(programme, at, (*from, *to), *every, *step)?;
+        }
+        Edit::AsEveryWeek { block, week } => {
+            let (s, b) = block_at(programme, block)?;
+            let week = weeks::checked(programme, s, Some(*week))?;
+            let block = &mut programme.sessions[s].blocks[b];
+            block.by_week.retain(|w| Some(w.week) != week);
+            block.slots.iter_mut().for_each(|slot| slot.by_week.retain(|w| Some(w.week) != week));
+        }
+        Edit::EvenWeeks { session } => {
+            let at = session_at(programme, session)?;
+            for block in &mut programme.sessions[at].blocks {
+                block.by_week.clear();
+                block.slots.iter_mut().for_each(|s| s.by_week.clear());
+            }
         }
         Edit::CopySession { session } => {
             within(programme.sessions.len() + 1, 1..=MOST_SESSIONS)?;
             let at = session_at(programme, session)?;
             let mut copy = programme.sessions[at].clone();
-            copy.id = fresh().into();
             let taken: Vec<&str> = programme.sessions.iter().map(|s| s.title.as_str()).collect();
             copy.title = title_after(&copy.title, &taken);
-            copy.blocks.iter_mut().for_each(|b| rename(b, fresh));
+            rename_session(&mut copy, fresh);
             programme.sessions.insert(at + 1, copy);
         }
         Edit::MoveSession { session, to } => {
             let at = session_at(programme, session)?;
-            let to = within(usize::from(*to), 0..=programme.sessions.len() - 1)?;
             let moved = programme.sessions.remove(at);
+            // Places are those of its phase; whatever stands between belongs to others.
+            let of_phase = |s: &PlanSession| s.phase == moved.phase;
+            let mut kin = (0..programme.sessions.len()).filter(|i| of_phase(&programme.sessions[*i]));
+            let to = usize::from(*to);
+            within(to, 0..=kin.clone().count())?;
+            let to = match kin.clone().nth(to) {
+                Some(before) => before,
+                None => kin.next_back().map_or(at, |last| last + 1),
+            };
             programme.sessions.insert(to, moved);
         }
         Edit::TitleSession { session, title } => {
@@ -343,7 +270,7 @@ fn apply(
             let at = session_at(programme, session)?;
             programme.sessions.remove(at);
         }
-        Edit::AddBlock { session, ladders, finisher } => {
+        Edit::AddBlock { session, ladders, part } => {
             let at = session_at(programme, session)?;
             within(programme.sessions[at].blocks.len() + 1, 1..=MOST_BLOCKS)?;
             within(ladders.len(), 1..=MOST_SLOTS)?;
@@ -352,14 +279,8 @@ fn apply(
                 .iter()
                 .map(|ladder| slot_of(catalogue, ladder, fresh))
                 .collect::<Result<Vec<_>, _>>()?;
-            programme.sessions[at].blocks.push(Block {
-                id,
-                form: form_of(slots.len(), *finisher),
-                rounds: if *finisher { 2 } else { 3 },
-                rest_seconds: if *finisher { 45 } else { 90 },
-                rest_between_seconds: if slots.len() > 1 { 15 } else { 0 },
-                slots,
-            });
+            let blocks = &mut programme.sessions[at].blocks;
+            blocks.insert(place_of(blocks, *part), usual_block(id, *part, slots));
         }
         Edit::CopyBlock { block } => {
             let (s, b) = block_at(programme, block)?;
@@ -376,17 +297,19 @@ fn apply(
             let to = within(usize::from(*to), 0..=others)?;
             let moved = programme.sessions[s].blocks.remove(b);
             programme.sessions[target].blocks.insert(to, moved);
+            weeks::fit_at(programme, target);
         }
-        Edit::ShapeBlock { block, rounds, rest_seconds, rest_between_seconds, finisher } => {
+        Edit::ShapeBlock { block, rounds, rest_seconds, rest_between_seconds, part, week } => {
             let (s, b) = block_at(programme, block)?;
-            let mut shaped = programme.sessions[s].blocks[b].clone();
-            shaped.rounds = within(rounds.unwrap_or(shaped.rounds), 1..=12)?;
-            shaped.rest_seconds = within(rest_seconds.unwrap_or(shaped.rest_seconds), 0..=600)?;
-            let between = rest_between_seconds.unwrap_or(shaped.rest_between_seconds);
-            shaped.rest_between_seconds = within(between, 0..=600)?;
-            let finisher = finisher.unwrap_or(shaped.form == BlockForm::Finisher);
-            shaped.form = form_of(shaped.slots.len(), finisher);
-            programme.sessions[s].blocks[b] = shaped;
+            let week = weeks::checked(programme, s, *week)?;
+            let shaped = &mut programme.sessions[s].blocks[b];
+            let mut shape = weeks::shape_in(shaped, week);
+            shape.rounds = within(rounds.unwrap_or(shape.rounds), 1..=12)?;
+            shape.rest_seconds = within(rest_seconds.unwrap_or(shape.rest_seconds), 0..=600)?;
+            let between = rest_between_seconds.unwrap_or(shape.rest_between_seconds);
+            shape.rest_between_seconds = within(between, 0..=600)?;
+            weeks::set_shape(shaped, week, shape);
+            shaped.form = form_of(shaped.slots.len(), part.unwrap_or(shaped.form.part()));
         }
         Edit::DropBlock { block } => {
             let (s, b) = block_at(programme, block)?;
@@ -409,6 +332,7 @@ fn apply(
             let to = within(usize::from(*to), 0..=others)?;
             let moved = programme.sessions[s].blocks[b].slots.remove(n);
             programme.sessions[ts].blocks[tb].slots.insert(to, moved);
+            weeks::fit_at(programme, ts);
             refit(&mut programme.sessions[ts].blocks[tb]);
             leave(programme, s, b);
         }
@@ -419,13 +343,13 @@ fn apply(
             let usual = usual_dose(known);
             if std::mem::discriminant(&usual.amount) != std::mem::discriminant(&changed.dose.amount) {
                 changed.dose = Dose { amount: usual.amount, ..changed.dose };
+                changed.by_week.clear();
             }
             // Levels speak of the ladder that was there.
             changed.levels = changed.levels.filter(|_| changed.ladder == *ladder);
             changed.ladder = ladder.clone();
         }
-        Edit::AmountOfSlot { slot, low, high } => {
-            let dose = &mut slot_mut(programme, slot)?.dose;
+        Edit::AmountOfSlot { slot, low, high, week } => dosed(programme, slot, *week, |dose| {
             let (low, high) = ends(*low, *high, dose.amount.low(), dose.amount.high());
             within(low, 1..=600)?;
             within(high, 1..=600)?;
@@ -433,20 +357,25 @@ fn apply(
                 Amount::Reps { .. } => Amount::Reps { low, high },
                 Amount::Seconds { .. } => Amount::Seconds { low, high },
             };
-        }
-        Edit::ReserveOfSlot { slot, target_rir } => {
-            slot_mut(programme, slot)?.dose.target_rir = within(*target_rir, 0..=10)?;
-        }
-        Edit::TempoOfSlot { slot, down, pause, up } => {
-            let dose = &mut slot_mut(programme, slot)?.dose;
+            Ok(())
+        })?,
+        Edit::ReserveOfSlot { slot, target_rir, week } => dosed(programme, slot, *week, |dose| {
+            dose.target_rir = within(*target_rir, 0..=10)?;
+            Ok(())
+        })?,
+        Edit::TempoOfSlot { slot, down, pause, up, week } => dosed(programme, slot, *week, |dose| {
             let now = dose.tempo.unwrap_or(Tempo { down: 2, pause: 0, up: 1 });
             dose.tempo = Some(Tempo {
                 down: within(down.unwrap_or(now.down), 0..=20)?,
                 pause: within(pause.unwrap_or(now.pause), 0..=20)?,
                 up: within(up.unwrap_or(now.up), 0..=20)?,
             });
-        }
-        Edit::FreeTempo { slot } => slot_mut(programme, slot)?.dose.tempo = None,
+            Ok(())
+        })?,
+        Edit::FreeTempo { slot, week } => dosed(programme, slot, *week, |dose| {
+            dose.tempo = None;
+            Ok(())
+        })?,
         Edit::LevelsOfSlot { slot, low, high } => {
             let changed = slot_mut(programme, slot)?;
             let known = catalogue.ladder(&changed.ladder).ok_or(EditError::NotThere)?;
@@ -499,7 +428,35 @@ fn slot_of(
     fresh: &mut impl FnMut() -> String,
 ) -> Result<Slot, EditError> {
     let known = catalogue.ladder(ladder).ok_or(EditError::NotThere)?;
-    Ok(Slot { id: fresh().into(), ladder: ladder.clone(), levels: None, dose: usual_dose(known) })
+    Ok(Slot {
+        id: fresh().into(),
+        ladder: ladder.clone(),
+        levels: None,
+        dose: usual_dose(known),
+        by_week: Vec::new(),
+    })
+}
+
+/// Changes the dose of a slot, in one week of its phase or in all.
+fn dosed(
+    programme: &mut Programme,
+    id: &SlotId,
+    week: Option<u8>,
+    change: impl FnOnce(&mut Dose) -> Result<(), EditError>,
+) -> Result<(), EditError> {
+    let (s, b, n) = slot_at(programme, id)?;
+    let week = weeks::checked(programme, s, week)?;
+    let slot = &mut programme.sessions[s].blocks[b].slots[n];
+    let mut dose = weeks::dose_in(slot, week);
+    change(&mut dose)?;
+    weeks::set_dose(slot, week, dose);
+    Ok(())
+}
+
+/// A copied session's own ids.
+fn rename_session(session: &mut PlanSession, fresh: &mut impl FnMut() -> String) {
+    session.id = fresh().into();
+    session.blocks.iter_mut().for_each(|b| rename(b, fresh));
 }
 
 /// A copy's own ids.
@@ -511,7 +468,7 @@ fn rename(block: &mut Block, fresh: &mut impl FnMut() -> String) {
 }
 
 fn refit(block: &mut Block) {
-    block.form = form_of(block.slots.len(), block.form == BlockForm::Finisher);
+    block.form = form_of(block.slots.len(), block.form.part());
 }
 
 /// What a slot left behind: a block without slots goes.
