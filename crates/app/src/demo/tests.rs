@@ -72,7 +72,7 @@ fn everybody_is_where_her_line_says_and_every_proposal_replays() {
 
     let plan = noemi.plan.as_ref().unwrap();
     let next = newel_engine::weeks::next_session(noemi.history(), &plan.programme).unwrap();
-    let slots = bench.propose(next).slots;
+    let slots = bench.propose(&next).slots;
     let rests = slots.iter().find(|p| p.ladder == "split-squat".into()).unwrap();
     assert!(rests.reasons.has(ReasonCode::HoldWaits), "her next session says that it rests, and why");
 

@@ -54,10 +54,34 @@ export class Drag {
       this.id = this.line = this.#place = null;
       if (kept && place) this.#onmove(kind, id, place.into, place.to);
     };
-    grip.addEventListener('pointermove', (e) => { this.#over(e.clientX, e.clientY); }, { signal });
-    grip.addEventListener('pointerup', () => { end(true); }, { signal });
-    grip.addEventListener('pointercancel', () => { end(false); }, { signal });
-    window.addEventListener('keydown', (e) => { if (e.key === 'Escape') end(false); }, { signal });
+    grip.addEventListener(
+      'pointermove',
+      (e) => {
+        this.#over(e.clientX, e.clientY);
+      },
+      { signal },
+    );
+    grip.addEventListener(
+      'pointerup',
+      () => {
+        end(true);
+      },
+      { signal },
+    );
+    grip.addEventListener(
+      'pointercancel',
+      () => {
+        end(false);
+      },
+      { signal },
+    );
+    window.addEventListener(
+      'keydown',
+      (e) => {
+        if (e.key === 'Escape') end(false);
+      },
+      { signal },
+    );
   }
 
   #over(x: number, y: number): void {

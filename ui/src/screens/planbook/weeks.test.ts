@@ -16,9 +16,7 @@ const block: Block = {
   rest_seconds: 90,
   rest_between_seconds: 0,
   by_week: [{ week: 2, rounds: 4, rest_seconds: 60, rest_between_seconds: 0 }],
-  slots: [
-    { id: 's', ladder: 'squat', levels: null, dose: dose(8), by_week: [{ week: 3, dose: dose(6) }] },
-  ],
+  slots: [{ id: 's', ladder: 'squat', levels: null, dose: dose(8), by_week: [{ week: 3, dose: dose(6) }] }],
 };
 
 const session = (id: string, phase: string | null) => ({ id, title: id, phase, blocks: [block] });
