@@ -118,6 +118,10 @@ print-class-care = { $name }: { $what }
 class-chair = steady chair
 class-plate = plate, { $weight }
 class-short = { $thing }: { $need } are needed, { $have } are there. { $who }: take turns, or change what one of them does.
+class-turn = { $name } takes turns with it.
+class-turn-instead = { $name } takes turns with it, or does this meanwhile: { $what }, { $dose }.
+class-kit-of = With the kit of the room: { $name }
+class-kit-own = Each with her own kit
 
 ## A letter
 
@@ -229,6 +233,23 @@ class-show = Show for the room
 class-closed = Does not train today
 class-closed-names = Not training today: { $names }
 class-room-how = The most that is needed at one time. Write in what the room has, and what is short is said.
+class-room-how-kit = The most that is needed at one time. “There” is what the kit of the room lists; write in where there are more or fewer.
+class-turns-how = In each block things go out in the order of the table. Who comes later takes turns, or does with what is left.
+class-kit = Which kit is at hand?
+class-kit-own-how = Each is proposed what she can do with the kit that she has at home.
+class-kit-room-how = Each is proposed what she can do with what stands in the room. Her own page and her log do not change. Where a reason speaks of “your kit”, it is the room’s.
+class-kit-new = Write down a room
+class-kit-edit = What stands in { $name }
+class-room-title = The kit of a room
+class-room-sub = What stands there for everybody
+class-room-name = Name of the room
+class-room-save = Save the room
+class-room-back = Back to the class
+class-room-remove = Remove this room
+class-room-remove-sure = Remove it for good
+class-room-keep = Keep it
+class-room-remove-how = The room and what was counted in it are forgotten. Nothing that anybody trained changes.
+class-room-bar-have = There is a barbell
 class-room-none = Nothing beyond the floor and a wall.
 class-have = there
 class-have-of = How many are there: { $thing }

@@ -118,6 +118,10 @@ print-class-care = { $name }: { $what }
 class-chair = silla firme
 class-plate = disco, { $weight }
 class-short = { $thing }: hacen falta { $need } y hay { $have }. { $who }: por turnos, o cambia lo que hace una de ellas.
+class-turn = { $name } se turna.
+class-turn-instead = { $name } se turna o, mientras tanto, hace esto: { $what }, { $dose }.
+class-kit-of = Con el material de la sala: { $name }
+class-kit-own = Cada una con su propio material
 
 ## Una carta
 
@@ -229,6 +233,23 @@ class-show = Mostrar en la sala
 class-closed = Hoy no entrena
 class-closed-names = Hoy no entrenan: { $names }
 class-room-how = Lo más que hace falta a la vez. Apunta lo que hay en la sala y se dirá qué falta.
+class-room-how-kit = Lo más que hace falta a la vez. En «hay» está lo que dice el material de la sala; corrígelo donde haya más o menos.
+class-turns-how = En cada bloque las cosas se reparten en el orden de la tabla. Quien viene después se turna o hace lo que se puede con lo que queda.
+class-kit = ¿Qué material hay?
+class-kit-own-how = A cada una se le propone lo que puede hacer con el material que tiene en casa.
+class-kit-room-how = A cada una se le propone lo que puede hacer con lo que hay en la sala. Su propia página y su registro no cambian. Donde un motivo dice «tu material», es el de la sala.
+class-kit-new = Apuntar una sala
+class-kit-edit = Qué hay en { $name }
+class-room-title = El material de una sala
+class-room-sub = Lo que hay allí para todo el grupo
+class-room-name = Nombre de la sala
+class-room-save = Guardar la sala
+class-room-back = Volver a la clase
+class-room-remove = Quitar esta sala
+class-room-remove-sure = Quitarla del todo
+class-room-keep = Dejarla
+class-room-remove-how = Se olvidan la sala y lo contado en ella. Nada de lo entrenado cambia.
+class-room-bar-have = Hay una barra de pesas
 class-room-none = Nada aparte del suelo y una pared.
 class-have = hay
 class-have-of = Cuántas hay: { $thing }

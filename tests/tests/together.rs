@@ -38,6 +38,40 @@ async fn written(window: &Window, head: &[u8]) -> Result<String> {
     Ok(said)
 }
 
+/// A room is written down with one pair of 3 kg; the table follows it, it says who takes turns, and back with her own kit
+/// all is as it was.
+async fn with_the_kit_of_a_room(window: &Window, folder: &Path) -> Result<()> {
+    let table = "return document.querySelector('[data-testid=class]').querySelector('.scroll').innerText";
+    let own = window.run(table, vec![]).await?;
+    taps(window, "class-kit-new").await?;
+    window.find(&id("room-kit")).await?;
+    window.fill(&id("room-name"), "Studio").await?;
+    taps(window, "kit-w-3-kg").await?;
+    taps(window, "kit-w-3-kg").await?;
+    looks(window, folder, "room-kit").await?;
+    taps(window, "room-save").await?;
+    window.find(&id("class-table")).await?;
+    window
+        .until("document.querySelector('[data-testid=class-kit-said]').innerText.includes('Studio')")
+        .await?;
+    let there = window.run(table, vec![]).await?;
+    ensure!(there != own, "with what stands in the room another table");
+    let turns = "document.querySelectorAll('[data-testid=class-turn]').length > 0";
+    window.until(turns).await?;
+    looks(window, folder, "room-turns").await?;
+    taps(window, "class-show").await?;
+    window.find(&id("room")).await?;
+    let head = window.read(&id("room-block")).await?.text;
+    ensure!(head.contains("Studio"), "the view for the room says which kit: {head}");
+    taps(window, "room-leave").await?;
+    taps(window, "class-kit-own").await?;
+    window
+        .until("!document.querySelector('[data-testid=class-kit-said]').innerText.includes('Studio')")
+        .await?;
+    ensure!(window.run(table, vec![]).await? == own, "her own kit, her own table");
+    Ok(())
+}
+
 #[tokio::test]
 async fn a_class_is_laid_out_shown_to_the_room_and_printed() -> Result<()> {
     let scratch = tempfile::tempdir()?;
@@ -87,6 +121,8 @@ async fn a_class_is_laid_out_shown_to_the_room_and_printed() -> Result<()> {
     window.run("document.activeElement.blur()", vec![]).await?;
     window.find(&id("class-short")).await?;
     looks(&window, &folder, "short").await?;
+
+    with_the_kit_of_a_room(&window, &folder).await?;
 
     // Why, in one cell; and another step for her, with a note.
     let form = json!({

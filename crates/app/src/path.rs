@@ -55,14 +55,7 @@ impl Profile {
             gains: bench.map(|b| gains(&b.ground, b.inputs.programme)).unwrap_or_default(),
             kit: known.history().kit(),
             known: !known.history().kits.is_empty(),
-            band_presets: BAND_PRESETS
-                .iter()
-                .map(|(name, at_100, at_200)| Band {
-                    name: (*name).to_owned(),
-                    at_100: Newtons::from_lb(*at_100),
-                    at_200: Newtons::from_lb(*at_200),
-                })
-                .collect(),
+            band_presets: band_presets(),
         })
     }
 
@@ -90,7 +83,19 @@ impl Profile {
     }
 }
 
-fn checked_kit(kit: &Kit) -> Result<(), AppError> {
+/// Bands by how stiff they feel.
+pub(crate) fn band_presets() -> Vec<Band> {
+    BAND_PRESETS
+        .iter()
+        .map(|(name, at_100, at_200)| Band {
+            name: (*name).to_owned(),
+            at_100: Newtons::from_lb(*at_100),
+            at_200: Newtons::from_lb(*at_200),
+        })
+        .collect()
+}
+
+pub(crate) fn checked_kit(kit: &Kit) -> Result<(), AppError> {
     let named = |name: &str| !name.trim().is_empty() && name.chars().count() <= 40;
     let fits = kit.dumbbells.len() <= 100
         && kit.dumbbells.iter().all(|d| d.weight.is_plausible())

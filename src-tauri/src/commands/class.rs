@@ -2,10 +2,12 @@
 
 use super::{ask, now};
 use newel_app::Worker;
-use newel_app::views::{ClassForm, ClassView, ErrorView, OverrideForm};
+use newel_app::views::{ClassForm, ClassView, ErrorView, OverrideForm, RoomsView};
 use newel_engine::class::Laid;
 use newel_engine::ids::PersonId;
+use newel_engine::kit::Kit;
 use tauri::State;
+use uuid::Uuid;
 
 /// Who does what in a session that several train together.
 #[tauri::command]
@@ -33,4 +35,27 @@ pub async fn class_set(
     change: OverrideForm,
 ) -> Result<ClassView, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.class_set(now(), &form, person, change)).await
+}
+
+/// The coach's rooms.
+#[tauri::command]
+pub async fn rooms_view(worker: State<'_, Worker>) -> Result<RoomsView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.rooms_view()).await
+}
+
+/// Writes down the kit of a room, of a new one if it is not said which.
+#[tauri::command]
+pub async fn room_save(
+    worker: State<'_, Worker>,
+    room: Option<Uuid>,
+    name: String,
+    kit: Kit,
+) -> Result<RoomsView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.room_save(room, &name, kit)).await
+}
+
+/// Forgets a room.
+#[tauri::command]
+pub async fn room_remove(worker: State<'_, Worker>, room: Uuid) -> Result<RoomsView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.room_remove(room)).await
 }

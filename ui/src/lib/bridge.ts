@@ -38,6 +38,7 @@ import type {
   RestrictionKind,
   RevisionView,
   Role,
+  RoomsView,
   RosterView,
   RuleSetting,
   SafetyView,
@@ -202,6 +203,11 @@ export const roomSet = (form: ClassForm, what: Laid, count: number | null): Prom
   invoke('room_set', { form, what, count });
 export const classSet = (form: ClassForm, person: string, change: OverrideForm): Promise<ClassView> =>
   invoke('class_set', { form, person, change });
+export const roomsView = (): Promise<RoomsView> => invoke('rooms_view');
+/** Writes down the kit of a room; of a new one if `room` is null. */
+export const roomSave = (room: string | null, name: string, kit: Kit): Promise<RoomsView> =>
+  invoke('room_save', { room, name, kit });
+export const roomRemove = (room: string): Promise<RoomsView> => invoke('room_remove', { room });
 /** Writes a document as PDF, into the folder for files unless a path is given. */
 export const printWrite = (form: PrintForm, path: string | null): Promise<PrintedView> =>
   invoke('print_write', { form, path });
