@@ -50,7 +50,7 @@ impl Profile {
     /// When the log cannot be read.
     pub fn kit_view(&mut self, now: DateTime<FixedOffset>) -> Result<KitView, AppError> {
         let known = self.own()?;
-        let bench = known.bench(now.date_naive(), None);
+        let bench = known.on(now.date_naive()).bench(now.date_naive(), None);
         Ok(KitView {
             gains: bench.map(|b| gains(&b.ground, b.inputs.programme)).unwrap_or_default(),
             kit: known.history().kit(),
@@ -152,6 +152,7 @@ pub fn weeks(known: &Known, books: &Books, day: NaiveDate) -> Vec<WeekView> {
 /// How she stands on each ladder of her programme.
 #[must_use]
 pub fn ladders(known: &Known, books: &Books, day: NaiveDate) -> Vec<LadderView> {
+    let known = known.on(day);
     let Some(bench) = known.bench(day, None) else { return Vec::new() };
     let Some(plan) = &known.plan else { return Vec::new() };
     // Of every planned session its proposals as of today; the next session first.
@@ -236,6 +237,7 @@ pub fn sessions(known: &Known) -> Vec<SessionLogView> {
 
 fn session_log(known: &Known, run: &Run) -> SessionLogView {
     let title = known
+        .of_run(run)
         .plan
         .as_ref()
         .and_then(|p| p.programme.session(&run.planned.as_ref()?.2))

@@ -3,7 +3,7 @@
 use super::{ask, now};
 use newel_app::Worker;
 use newel_app::views::{
-    AdviceView, ErrorView, LadderWordsView, LookFor, PictureView, PlanbookView, WordsForm,
+    AdviceView, ErrorView, LadderWordsView, LookFor, PictureView, PlanbookView, RevisionView, WordsForm,
 };
 use newel_engine::ids::ProgrammeId;
 use newel_engine::writing::Edit;
@@ -74,6 +74,15 @@ pub async fn programme_advice(
     look: Option<LookFor>,
 ) -> Result<AdviceView, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.advice_view(now(), programme, look)).await
+}
+
+/// What a programme, as it is written now, changes for those to whom it was given.
+#[tauri::command]
+pub async fn revisions_by(
+    worker: State<'_, Worker>,
+    programme: ProgrammeId,
+) -> Result<Vec<RevisionView>, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.revisions_by(now(), programme)).await
 }
 
 /// Puts a programme away, or takes it out again.

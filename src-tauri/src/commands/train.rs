@@ -20,6 +20,21 @@ pub async fn session_begin(worker: State<'_, Worker>, form: CheckInForm) -> Resu
     ask(&worker, move |newel| newel.profile()?.session_begin(now(), form)).await
 }
 
+/// As [`session_begin`], by the programme that waits for its day.
+#[tauri::command]
+pub async fn session_begin_early(
+    worker: State<'_, Worker>,
+    form: CheckInForm,
+) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.session_begin_early(now(), form)).await
+}
+
+/// The Train screen with the programme that waits for its day.
+#[tauri::command]
+pub async fn train_early(worker: State<'_, Worker>) -> Result<TrainView, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.train_early(now())).await
+}
+
 /// Answers the next-day question.
 #[tauri::command]
 pub async fn next_day_answer(

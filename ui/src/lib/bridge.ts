@@ -70,7 +70,12 @@ export const roleSet = (role: Role): Promise<AppView> => invoke('role_set', { ro
 export const trainView = (): Promise<TrainView> => invoke('train_view');
 /** The next session, when one has just ended: a second one on the same day. */
 export const trainOnward = (): Promise<TrainView> => invoke('train_onward');
+/** A look at the programme that waits for its day. */
+export const trainEarly = (): Promise<TrainView> => invoke('train_early');
 export const sessionBegin = (form: CheckInForm): Promise<TrainView> => invoke('session_begin', { form });
+/** By the programme that waits for its day. */
+export const sessionBeginEarly = (form: CheckInForm): Promise<TrainView> =>
+  invoke('session_begin_early', { form });
 export const nextDayAnswer = (run: string, answer: NextDay, symptoms: Symptom[]): Promise<TrainView> =>
   invoke('next_day_answer', { run, answer, symptoms });
 /** Resolves once the set is on disk: only then may the card move on. */
@@ -191,6 +196,9 @@ export const programmeTurn = (programme: string, back: boolean): Promise<Planboo
   invoke('programme_turn', { programme, back });
 export const programmeAdvice = (programme: string, look: LookFor | null): Promise<AdviceView> =>
   invoke('programme_advice', { programme, look });
+/** What a programme, as it is written now, changes for those to whom it was given. */
+export const revisionsBy = (programme: string): Promise<RevisionView[]> =>
+  invoke('revisions_by', { programme });
 export const programmeAway = (programme: string, away: boolean): Promise<PlanbookView> =>
   invoke('programme_away', { programme, away });
 export const wordsView = (): Promise<LadderWordsView[]> => invoke('words_view');

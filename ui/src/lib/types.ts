@@ -86,6 +86,7 @@ export type { LadderView } from '../bindings/LadderView';
 export type { LadderWordsView } from '../bindings/LadderWordsView';
 export type { Laid } from '../bindings/Laid';
 export type { LateSlot } from '../bindings/LateSlot';
+export type { LaterView } from '../bindings/LaterView';
 export type { LetterForm } from '../bindings/LetterForm';
 export type { LeftOut } from '../bindings/LeftOut';
 export type { LevelSpan } from '../bindings/LevelSpan';

@@ -49,7 +49,7 @@ impl Profile {
             }
             let known = self.client(*person)?;
             let history = known.history();
-            let own = known.bench_for(&programme, day, None);
+            let own = known.of_programme(programme.id, day).bench_for(&programme, day, None);
             let bench = match &room {
                 Some(room) => own.with_kit(room.kit.clone()),
                 None => own,

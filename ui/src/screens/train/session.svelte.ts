@@ -90,8 +90,16 @@ export class Train {
     return this.#do(bridge.trainOnward);
   }
 
+  /** A look at the programme that waits for its day. */
+  early(): Promise<boolean> {
+    return this.#do(bridge.trainEarly);
+  }
+
+  /** Begins what is shown; what waits for its day if that is shown. */
   async start(form: CheckInForm): Promise<void> {
-    if (await this.#do(() => bridge.sessionBegin(form))) this.checkingIn = false;
+    const early = this.view?.state.state === 'ready' && this.view.state.until_then !== null;
+    if (await this.#do(() => (early ? bridge.sessionBeginEarly(form) : bridge.sessionBegin(form))))
+      this.checkingIn = false;
   }
 
   // --- sets and rests ---
