@@ -72,6 +72,37 @@ async fn with_the_kit_of_a_room(window: &Window, folder: &Path) -> Result<()> {
     Ok(())
 }
 
+/// A copy that is given to nobody changes nothing; given to a client, it is said what changes for her.
+async fn what_would_change_is_seen_while_writing(
+    window: &Window,
+    folder: &Path,
+    book: &Value,
+    person: &str,
+) -> Result<()> {
+    let from = &book["programmes"][0]["programme"]["id"];
+    let copy = job::ask(window, "programme_new", json!({ "title": "A copy", "from": from })).await?;
+    let copy = copy.as_str().context("its id")?.to_owned();
+    window.click(&id("nav-desk")).await?;
+    window.click(&id("nav-planbook")).await?;
+    taps(window, &format!("programme-write-{copy}")).await?;
+    taps(window, "changes-open").await?;
+    window.find(&id("changes-list")).await?;
+    looks(window, folder, "changes-nobody").await?;
+    closes_the_sheet(window).await?;
+    job::ask(window, "programme_give", json!({ "person": person, "programme": copy })).await?;
+    let roster = job::ask(window, "roster_view", json!({})).await?;
+    let mut clients = roster["clients"].as_array().into_iter().flatten();
+    let hers = clients.find(|c| c["person"] == person).context("she is a client")?;
+    let name = hers["name"].as_str().context("her name")?.to_owned();
+    taps(window, "changes-open").await?;
+    window
+        .until(&format!(
+            "(document.querySelector('[data-testid=changes-list]')?.innerText ?? '').includes({name:?})"
+        ))
+        .await?;
+    looks(window, folder, "changes").await
+}
+
 #[tokio::test]
 async fn a_class_is_laid_out_shown_to_the_room_and_printed() -> Result<()> {
     let scratch = tempfile::tempdir()?;
@@ -196,6 +227,8 @@ async fn a_class_is_laid_out_shown_to_the_room_and_printed() -> Result<()> {
     taps(&window, "calendar-day-4").await?;
     looks(&window, &folder, "calendar").await?;
     written(&window, b"BEGIN:VCALENDAR").await?;
+    closes_the_sheet(&window).await?;
+    what_would_change_is_seen_while_writing(&window, &folder, &book, &people[0]).await?;
     window.close().await
 }
 
