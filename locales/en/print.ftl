@@ -234,6 +234,7 @@ class-closed = Does not train today
 class-closed-names = Not training today: { $names }
 class-room-how = The most that is needed at one time. Write in what the room has, and what is short is said.
 class-room-how-kit = The most that is needed at one time. “There” is what the kit of the room lists; write in where there are more or fewer.
+class-short-below = There is too little of something for everybody at once. Below the table stands of what, and who takes turns.
 class-turns-how = In each block things go out in the order of the table. Who comes later takes turns, or does with what is left.
 class-kit = Which kit is at hand?
 class-kit-own-how = Each is proposed what she can do with the kit that she has at home.

@@ -234,6 +234,7 @@ class-closed = Hoy no entrena
 class-closed-names = Hoy no entrenan: { $names }
 class-room-how = Lo más que hace falta a la vez. Apunta lo que hay en la sala y se dirá qué falta.
 class-room-how-kit = Lo más que hace falta a la vez. En «hay» está lo que dice el material de la sala; corrígelo donde haya más o menos.
+class-short-below = De algo no hay bastante para todo el grupo a la vez. Debajo de la tabla se dice de qué, y quién se turna.
 class-turns-how = En cada bloque las cosas se reparten en el orden de la tabla. Quien viene después se turna o hace lo que se puede con lo que queda.
 class-kit = ¿Qué material hay?
 class-kit-own-how = A cada una se le propone lo que puede hacer con el material que tiene en casa.

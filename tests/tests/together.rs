@@ -58,6 +58,9 @@ async fn with_the_kit_of_a_room(window: &Window, folder: &Path) -> Result<()> {
     ensure!(there != own, "with what stands in the room another table");
     let turns = "document.querySelectorAll('[data-testid=class-turn]').length > 0";
     window.until(turns).await?;
+    looks(window, folder, "room-table").await?;
+    let shown = "document.querySelector('[data-testid=class-room]').scrollIntoView();";
+    window.run(shown, vec![]).await?;
     looks(window, folder, "room-turns").await?;
     taps(window, "class-show").await?;
     window.find(&id("room")).await?;
