@@ -25,6 +25,10 @@ ready-left-open = Left halfway: { $day }. { $sets ->
 ready-trained-today = You have trained today. Most bodies want a day between; go on only if this one feels fresh.
 ready-begins = “{ $programme }” begins on { $day }. You can begin earlier if you want.
 ready-begin-earlier = Begin earlier
+ready-later = “{ $programme }” follows on { $day }. Until then “{ $now }” goes on.
+ready-look-early = Look at it, or begin earlier
+ready-until-then = Until then “{ $now }” goes on. With your first set of this one it has begun.
+ready-back-to-now = Back to “{ $now }”
 ready-over = { $programme }: { $weeks ->
     [one] its week is trained.
    *[other] all { $weeks } weeks are trained.

@@ -25,6 +25,10 @@ ready-left-open = Quedó a medias: { $day }. { $sets ->
 ready-trained-today = Hoy ya has entrenado. La mayoría de los cuerpos necesita un día entre medias; sigue solo si el tuyo se siente descansado.
 ready-begins = «{ $programme }» empieza el { $day }. Si quieres, puedes empezar antes.
 ready-begin-earlier = Empezar antes
+ready-later = «{ $programme }» empieza el { $day }. Hasta entonces sigue «{ $now }».
+ready-look-early = Mirarlo, o empezar antes
+ready-until-then = Hasta entonces sigue «{ $now }». Con tu primera serie de este ya habrá empezado.
+ready-back-to-now = Volver a «{ $now }»
 ready-over = { $programme }: { $weeks ->
     [one] su semana está entrenada.
    *[other] sus { $weeks } semanas están entrenadas.

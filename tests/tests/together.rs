@@ -38,6 +38,74 @@ async fn written(window: &Window, head: &[u8]) -> Result<String> {
     Ok(said)
 }
 
+/// A room is written down with one pair of 3 kg; the table follows it, it says who takes turns, and back with her own kit
+/// all is as it was.
+async fn with_the_kit_of_a_room(window: &Window, folder: &Path) -> Result<()> {
+    let table = "return document.querySelector('[data-testid=class]').querySelector('.scroll').innerText";
+    let own = window.run(table, vec![]).await?;
+    taps(window, "class-kit-new").await?;
+    window.find(&id("room-kit")).await?;
+    window.fill(&id("room-name"), "Studio").await?;
+    taps(window, "kit-w-3-kg").await?;
+    taps(window, "kit-w-3-kg").await?;
+    looks(window, folder, "room-kit").await?;
+    taps(window, "room-save").await?;
+    window.find(&id("class-table")).await?;
+    window
+        .until("document.querySelector('[data-testid=class-kit-said]').innerText.includes('Studio')")
+        .await?;
+    let there = window.run(table, vec![]).await?;
+    ensure!(there != own, "with what stands in the room another table");
+    let turns = "document.querySelectorAll('[data-testid=class-turn]').length > 0";
+    window.until(turns).await?;
+    looks(window, folder, "room-table").await?;
+    let shown = "document.querySelector('[data-testid=class-room]').scrollIntoView();";
+    window.run(shown, vec![]).await?;
+    looks(window, folder, "room-turns").await?;
+    taps(window, "class-show").await?;
+    window.find(&id("room")).await?;
+    let head = window.read(&id("room-block")).await?.text;
+    ensure!(head.contains("Studio"), "the view for the room says which kit: {head}");
+    taps(window, "room-leave").await?;
+    taps(window, "class-kit-own").await?;
+    window
+        .until("!document.querySelector('[data-testid=class-kit-said]').innerText.includes('Studio')")
+        .await?;
+    ensure!(window.run(table, vec![]).await? == own, "her own kit, her own table");
+    Ok(())
+}
+
+/// A copy that is given to nobody changes nothing; given to a client, it is said what changes for her.
+async fn what_would_change_is_seen_while_writing(
+    window: &Window,
+    folder: &Path,
+    book: &Value,
+    person: &str,
+) -> Result<()> {
+    let from = &book["programmes"][0]["programme"]["id"];
+    let copy = job::ask(window, "programme_new", json!({ "title": "A copy", "from": from })).await?;
+    let copy = copy.as_str().context("its id")?.to_owned();
+    window.click(&id("nav-desk")).await?;
+    window.click(&id("nav-planbook")).await?;
+    taps(window, &format!("programme-write-{copy}")).await?;
+    taps(window, "changes-open").await?;
+    window.find(&id("changes-list")).await?;
+    looks(window, folder, "changes-nobody").await?;
+    closes_the_sheet(window).await?;
+    job::ask(window, "programme_give", json!({ "person": person, "programme": copy })).await?;
+    let roster = job::ask(window, "roster_view", json!({})).await?;
+    let mut clients = roster["clients"].as_array().into_iter().flatten();
+    let hers = clients.find(|c| c["person"] == person).context("she is a client")?;
+    let name = hers["name"].as_str().context("her name")?.to_owned();
+    taps(window, "changes-open").await?;
+    window
+        .until(&format!(
+            "(document.querySelector('[data-testid=changes-list]')?.innerText ?? '').includes({name:?})"
+        ))
+        .await?;
+    looks(window, folder, "changes").await
+}
+
 #[tokio::test]
 async fn a_class_is_laid_out_shown_to_the_room_and_printed() -> Result<()> {
     let scratch = tempfile::tempdir()?;
@@ -87,6 +155,8 @@ async fn a_class_is_laid_out_shown_to_the_room_and_printed() -> Result<()> {
     window.run("document.activeElement.blur()", vec![]).await?;
     window.find(&id("class-short")).await?;
     looks(&window, &folder, "short").await?;
+
+    with_the_kit_of_a_room(&window, &folder).await?;
 
     // Why, in one cell; and another step for her, with a note.
     let form = json!({
@@ -160,6 +230,8 @@ async fn a_class_is_laid_out_shown_to_the_room_and_printed() -> Result<()> {
     taps(&window, "calendar-day-4").await?;
     looks(&window, &folder, "calendar").await?;
     written(&window, b"BEGIN:VCALENDAR").await?;
+    closes_the_sheet(&window).await?;
+    what_would_change_is_seen_while_writing(&window, &folder, &book, &people[0]).await?;
     window.close().await
 }
 

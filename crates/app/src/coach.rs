@@ -10,6 +10,7 @@ mod plans;
 mod programmes;
 mod receipt;
 mod revision;
+mod rooms;
 mod roster;
 mod words;
 

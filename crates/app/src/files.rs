@@ -25,7 +25,7 @@ impl Profile {
             records: u32::try_from(known.records.len()).unwrap_or(u32::MAX),
             last_session: known.history().runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day),
             coach: known.plan.as_ref().map(|p| p.coach.clone()),
-            programme: known.plan.as_ref().map(|p| p.programme.title.clone()),
+            programme: known.on(now.date_naive()).plan.as_ref().map(|p| p.programme.title.clone()),
         })
     }
 

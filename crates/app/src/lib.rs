@@ -8,6 +8,7 @@ pub mod coach;
 pub mod demo;
 pub mod error;
 pub mod files;
+mod known;
 mod marks;
 pub mod newel;
 pub mod outside;

@@ -2,7 +2,7 @@
 
 use crate::error::{AppError, Refusal};
 use crate::newel::{Books, set_up};
-use crate::profile::{Known, Plan, Profile, plan_in};
+use crate::profile::{Known, Plan, Profile, newest_first, plans_in};
 use crate::views::{FileReport, Role};
 use crate::words::Words;
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -86,6 +86,7 @@ pub fn read_file(path: &Path) -> Result<Document, AppError> {
 /// When a file cannot be used, or the two are not about the same person.
 pub fn propose(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<Proposed, AppError> {
     let (name, known) = known_from(books, plan, log)?;
+    let known = known.on(on);
     let in_force = known.plan.as_ref().ok_or(Refusal::NoPlan)?;
     let bench = known.bench(on, None).ok_or(Refusal::NoPlan)?;
     let session = next_session(known.history(), &in_force.programme).ok_or(Refusal::NoPlan)?;
@@ -120,7 +121,8 @@ pub(crate) fn known_with(books: &Books, plan: &PlanDocument, log: &LogDocument) 
         })?;
         records.push(record);
     }
-    let known_plan = plan_in(&records);
+    let mut plans = plans_in(&records);
+    plans.reverse();
     let given = plan.programme.as_ref().map(|programme| Plan {
         coach: plan.coach_name.clone(),
         sequence: plan.sequence,
@@ -130,14 +132,12 @@ pub(crate) fn known_with(books: &Books, plan: &PlanDocument, log: &LogDocument) 
         made: plan.made_at.date_naive(),
         begins: plan.begins,
     });
-    let newest = match (known_plan, given) {
-        (Some(known), Some(given)) if known.sequence > given.sequence => Some(known),
-        (known, given) => given.or(known),
-    };
-    if let Some(plan) = &newest {
-        plan.programme.check(&books.catalogue).map_err(|_| Refusal::UnusableProgramme)?;
+    plans.extend(given);
+    newest_first(&mut plans);
+    if let Some(newest) = plans.first() {
+        newest.programme.check(&books.catalogue).map_err(|_| Refusal::UnusableProgramme)?;
     }
-    Ok(Known::with(books, newest, records))
+    Ok(Known::by(books, plans, records))
 }
 
 /// Checks a plan file, a log file or a database; changes nothing.

@@ -51,19 +51,12 @@ impl Profile {
     /// When the log cannot be read.
     pub fn kit_view(&mut self, now: DateTime<FixedOffset>) -> Result<KitView, AppError> {
         let known = self.own()?;
-        let bench = known.bench(now.date_naive(), None);
+        let bench = known.on(now.date_naive()).bench(now.date_naive(), None);
         Ok(KitView {
             gains: bench.map(|b| gains(&b.ground, b.inputs.programme)).unwrap_or_default(),
             kit: known.history().kit(),
             known: !known.history().kits.is_empty(),
-            band_presets: BAND_PRESETS
-                .iter()
-                .map(|(name, at_100, at_200)| Band {
-                    name: (*name).to_owned(),
-                    at_100: Newtons::from_lb(*at_100),
-                    at_200: Newtons::from_lb(*at_200),
-                })
-                .collect(),
+            band_presets: band_presets(),
         })
     }
 
@@ -91,7 +84,19 @@ impl Profile {
     }
 }
 
-fn checked_kit(kit: &Kit) -> Result<(), AppError> {
+/// Bands by how stiff they feel.
+pub(crate) fn band_presets() -> Vec<Band> {
+    BAND_PRESETS
+        .iter()
+        .map(|(name, at_100, at_200)| Band {
+            name: (*name).to_owned(),
+            at_100: Newtons::from_lb(*at_100),
+            at_200: Newtons::from_lb(*at_200),
+        })
+        .collect()
+}
+
+pub(crate) fn checked_kit(kit: &Kit) -> Result<(), AppError> {
     let named = |name: &str| !name.trim().is_empty() && name.chars().count() <= 40;
     let fits = kit.dumbbells.len() <= 100
         && kit.dumbbells.iter().all(|d| d.weight.is_plausible())
@@ -148,6 +153,7 @@ pub fn weeks(known: &Known, books: &Books, day: NaiveDate) -> Vec<WeekView> {
 /// How she stands on each ladder of her programme.
 #[must_use]
 pub fn ladders(known: &Known, books: &Books, day: NaiveDate) -> Vec<LadderView> {
+    let known = known.on(day);
     let Some(bench) = known.bench(day, None) else { return Vec::new() };
     let Some(plan) = &known.plan else { return Vec::new() };
     // Of every planned session its proposals as of today; the next session first.
@@ -233,6 +239,7 @@ pub fn sessions(known: &Known) -> Vec<SessionLogView> {
 
 fn session_log(known: &Known, run: &Run) -> SessionLogView {
     let title = known
+        .of_run(run)
         .plan
         .as_ref()
         .and_then(|p| p.programme.session(&run.planned.as_ref()?.2))

@@ -1,18 +1,13 @@
 //! A profile that is open: its log, what is read from it, and the engine over it.
 
 use crate::error::{AppError, Refusal};
+pub(crate) use crate::known::newest_first;
+pub use crate::known::{Known, Plan, plans_in};
 use crate::newel::{Books, NAME, PERSON, ROLE, card_of, role_name};
 use crate::views::{PersonView, ProfileCard, Role};
 use chrono::{DateTime, FixedOffset, NaiveDate};
-use newel_engine::history::{History, Run};
 use newel_engine::ids::{DeviceId, PersonId, RecordId, RunId};
-use newel_engine::ledger::Ledger;
-use newel_engine::programme::{Programme, Start};
-use newel_engine::proposal::Bench;
-use newel_engine::record::{Payload, Record, Versions};
-use newel_engine::state::State;
-use newel_engine::wording::VariantWords;
-use newel_exchange::PlanDocument;
+use newel_engine::record::{Payload, Versions};
 use newel_store::{Action, Change, Store, hash_of};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
@@ -28,150 +23,6 @@ pub struct Profile {
     cache: BTreeMap<PersonId, Known>,
     /// How each client stands, as it was last worked out.
     pub(crate) standings: BTreeMap<PersonId, crate::coach::Standing>,
-}
-
-/// What is known about one person, read from her lines.
-#[derive(Clone, Debug)]
-pub struct Known {
-    /// Her records, in the order of the store.
-    pub records: Vec<Record>,
-    /// The plan in force, if there is one.
-    pub plan: Option<Plan>,
-    ledger: Ledger,
-    /// How many of the records the ledger holds.
-    read: usize,
-}
-
-/// From so many new records on a ledger is made anew rather than kept up one by one.
-const MANY: usize = 64;
-
-/// The plan in force.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Plan {
-    /// The coach's name.
-    pub coach: String,
-    /// Sequence number of the file.
-    pub sequence: u64,
-    /// The programme.
-    pub programme: Programme,
-    /// The coach's starts.
-    pub starts: Vec<Start>,
-    /// The coach's own words for variants.
-    pub words: Vec<VariantWords>,
-    /// The local day on which it was made.
-    pub made: NaiveDate,
-    /// The day on which the programme begins, if one was set.
-    pub begins: Option<NaiveDate>,
-}
-
-impl Plan {
-    /// The day on which the programme begins, while that lies ahead and she has not begun of her own accord.
-    #[must_use]
-    pub fn begins_later(&self, history: &History, day: NaiveDate) -> Option<NaiveDate> {
-        let of_it = |r: &Run| r.planned.as_ref().is_some_and(|(id, _, _)| *id == self.programme.id);
-        let begun = history.runs.iter().any(|r| r.day >= self.made && of_it(r) && !r.sets.is_empty());
-        self.begins.filter(|begins| *begins > day && !begun)
-    }
-}
-
-impl Known {
-    /// Reads records.
-    #[must_use]
-    pub fn of(books: &Books, records: Vec<Record>) -> Self {
-        let plan = plan_in(&records);
-        Self::with(books, plan, records)
-    }
-
-    /// Reads records, by a plan that need not stand among them.
-    #[must_use]
-    pub fn with(books: &Books, plan: Option<Plan>, records: Vec<Record>) -> Self {
-        let (catalogue, rules) = (Arc::clone(&books.catalogue), Arc::clone(&books.rules));
-        let starts = plan.as_ref().map_or((&[][..], None), |p| (&p.starts[..], Some(p.made)));
-        let ledger = Ledger::of(catalogue, rules, starts, &records);
-        let read = records.len();
-        Self { records, plan, ledger, read }
-    }
-
-    /// Takes records in that came after the others; they are read by [`Known::read`].
-    fn extend(&mut self, records: &[Record]) {
-        self.records.extend(records.iter().cloned());
-    }
-
-    /// Reads what has come in. A plan file is long to read, so the one in force is kept where none came.
-    fn read(&mut self, books: &Books) {
-        let new = &self.records[self.read..];
-        let came_in = new.iter().any(|r| matches!(r.payload, Payload::PlanTakenIn { .. }));
-        let records = |known: &mut Self| std::mem::take(&mut known.records);
-        if came_in {
-            *self = Self::of(books, records(self));
-        } else if new.len() >= MANY {
-            *self = Self::with(books, self.plan.take(), records(self));
-        } else {
-            for record in new {
-                self.ledger.add(record.clone());
-            }
-            self.read = self.records.len();
-        }
-    }
-
-    /// What happened.
-    #[must_use]
-    pub fn history(&self) -> &History {
-        self.ledger.history()
-    }
-
-    /// Where she stands on a day.
-    #[must_use]
-    pub fn state(&self, day: NaiveDate) -> State {
-        self.ledger.state(day)
-    }
-
-    /// The coach's starts that came with the plan, with the local day on which it was made.
-    #[must_use]
-    pub fn starts(&self) -> (&[Start], Option<NaiveDate>) {
-        self.plan.as_ref().map_or((&[], None), |p| (&p.starts, Some(p.made)))
-    }
-
-    /// The engine over it, on a day; `None` without a plan.
-    #[must_use]
-    pub fn bench(&self, day: NaiveDate, run: Option<RunId>) -> Option<Bench<'_>> {
-        Some(self.bench_for(&self.plan.as_ref()?.programme, day, run))
-    }
-
-    /// The engine over it, on a day, for a programme of the caller's.
-    #[must_use]
-    pub fn bench_for<'a>(
-        &'a self,
-        programme: &'a Programme,
-        day: NaiveDate,
-        run: Option<RunId>,
-    ) -> Bench<'a> {
-        self.ledger.bench(programme, day, run)
-    }
-}
-
-/// The plan in force among records: the newest by sequence number that brought a programme. Plans that
-/// bring answers alone leave the programme as it is.
-#[must_use]
-pub fn plan_in(records: &[Record]) -> Option<Plan> {
-    records
-        .iter()
-        .filter_map(|r| match &r.payload {
-            Payload::PlanTakenIn { plan } => newel_exchange::read_plan(plan.as_bytes()).ok(),
-            _ => None,
-        })
-        .filter_map(|document: PlanDocument| {
-            Some(Plan {
-                coach: document.coach_name,
-                sequence: document.sequence,
-                programme: document.programme?,
-                starts: document.starts,
-                words: document.words,
-                made: document.made_at.date_naive(),
-                begins: document.begins,
-            })
-        })
-        .max_by_key(|plan| plan.sequence)
 }
 
 /// Versions of engine, catalogue and rule pack.

@@ -104,6 +104,14 @@ fn replay(books: &Books, all: &[(String, Record)], shown: RecordId) -> Result<Re
     let (lines, records): (Vec<String>, Vec<Record>) =
         all.iter().filter(|(_, r)| newel_store::is_known(known, r.device, r.seq)).cloned().unzip();
     let then = Known::of(books, records);
+    // By the plan that was in force, or by the newest where she began that before its day; an earlier version of the
+    // program always took the newest. The hash of the inputs tells which.
+    let made_of = |known: &&Known| {
+        let hash = |plan| inputs_hash(&lines, plan, &versions(books), result.on, *run);
+        known.plan.as_ref().is_some_and(|plan| hash(plan) == *inputs)
+    };
+    let in_force = then.on(result.on);
+    let then = [in_force, &then].into_iter().find(made_of).unwrap_or(in_force);
     let plan = then.plan.as_ref().ok_or(Refusal::NoPlan)?;
     let bench = then.bench(result.on, Some(*run)).ok_or(Refusal::NoPlan)?;
     let session = planned_session(then.history(), &plan.programme, &result.session, Some(*run))

@@ -4,7 +4,7 @@ use crate::checked::{checked_load, checked_set, checked_symptoms};
 use crate::error::{AppError, Refusal};
 use crate::newel::Books;
 use crate::profile::{Known, Profile, inputs_hash, versions};
-use crate::train_view;
+use crate::train_view::{self, Show};
 use crate::views::{CheckInForm, CorrectionForm, FinishForm, SetForm, TrainView};
 use chrono::{DateTime, FixedOffset};
 use newel_engine::flow::{self, Flow, left_out_when_short};
@@ -24,10 +24,17 @@ pub(crate) fn open_run<'k>(known: &'k Known, books: &Books, now: DateTime<FixedO
     flow::open_run(known.history(), rules, now)
 }
 
+<<<<<<< HEAD
 /// The planned session of a run, in the plan in force, with the doses of its week.
 pub(crate) fn session_of(known: &Known, run: &Run) -> Option<PlanSession> {
     let plan = known.plan.as_ref()?;
     planned_session(known.history(), &plan.programme, &run.planned.as_ref()?.2, Some(run.id))
+=======
+/// The planned session of a run, in the plan in force.
+pub(crate) fn session_of<'k>(known: &'k Known, run: &Run) -> Option<&'k PlanSession> {
+    let plan = known.of_run(run).plan.as_ref()?;
+    plan.programme.session(&run.planned.as_ref()?.2)
+>>>>>>> loose
 }
 
 pub(crate) fn slot_of<'s>(
@@ -43,7 +50,7 @@ impl Profile {
     /// # Errors
     /// When the log cannot be read.
     pub fn train_view(&mut self, now: DateTime<FixedOffset>) -> Result<TrainView, AppError> {
-        self.train_screen(now, false)
+        self.train_screen(now, Show::Today)
     }
 
     /// The Train screen with the next session, when one has just ended: a second one on the same day.
@@ -51,14 +58,22 @@ impl Profile {
     /// # Errors
     /// When the log cannot be read.
     pub fn train_onward(&mut self, now: DateTime<FixedOffset>) -> Result<TrainView, AppError> {
-        self.train_screen(now, true)
+        self.train_screen(now, Show::Onward)
     }
 
-    fn train_screen(&mut self, now: DateTime<FixedOffset>, onward: bool) -> Result<TrainView, AppError> {
+    /// The Train screen with the programme that waits for its day, for a look at it before she begins it earlier.
+    ///
+    /// # Errors
+    /// As [`Profile::train_view`].
+    pub fn train_early(&mut self, now: DateTime<FixedOffset>) -> Result<TrainView, AppError> {
+        self.train_screen(now, Show::Early)
+    }
+
+    fn train_screen(&mut self, now: DateTime<FixedOffset>, show: Show) -> Result<TrainView, AppError> {
         let person = self.person_view(self.person(), now.date_naive())?;
         let books = self.books();
         let known = self.own()?;
-        Ok(train_view::build(known, &books, person, now, onward))
+        Ok(train_view::build(known, &books, person, now, show))
     }
 
     /// Check-in, then the session begins, unless what was said closes training.
@@ -70,7 +85,20 @@ impl Profile {
         now: DateTime<FixedOffset>,
         form: CheckInForm,
     ) -> Result<TrainView, AppError> {
-        self.begin(now, RunId(Uuid::now_v7()), form)?;
+        self.begin(now, RunId(Uuid::now_v7()), form, false)?;
+        self.train_view(now)
+    }
+
+    /// As [`Profile::session_begin`], by the programme that waits for its day: with her first set of it it has begun.
+    ///
+    /// # Errors
+    /// As [`Profile::session_begin`].
+    pub fn session_begin_early(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        form: CheckInForm,
+    ) -> Result<TrainView, AppError> {
+        self.begin(now, RunId(Uuid::now_v7()), form, true)?;
         self.train_view(now)
     }
 
@@ -80,6 +108,7 @@ impl Profile {
         now: DateTime<FixedOffset>,
         new_run: RunId,
         CheckInForm { readiness, symptoms, mut today }: CheckInForm,
+        early: bool,
     ) -> Result<(), AppError> {
         let symptoms = checked_symptoms(symptoms)?;
         today.sort_unstable();
@@ -90,7 +119,8 @@ impl Profile {
         let day = now.date_naive();
         let books = self.books();
         let known = self.own()?;
-        let closed = known.bench(day, None).ok_or(Refusal::NoPlan)?.gate() != Gate::Open;
+        let in_force = if early { known } else { known.on(day) };
+        let closed = in_force.bench(day, None).ok_or(Refusal::NoPlan)?.gate() != Gate::Open;
         let open = open_run(known, &books, now);
         if open.is_some_and(|r| r.planned.is_some()) {
             // Begun already: a second tap changes nothing.
@@ -118,6 +148,7 @@ impl Profile {
         let streams = self.known_streams(person)?;
         let lines = self.store.lines(person)?;
         let known = self.own()?;
+        let known = if early { known } else { known.on(day) };
         let plan = known.plan.clone().ok_or(Refusal::NoPlan)?;
         let bench = known.bench(day, Some(run)).ok_or(Refusal::NoPlan)?;
         if bench.gate() != Gate::Open {
@@ -153,9 +184,15 @@ impl Profile {
         let known = self.own()?;
         let entry = known.history().run(run).filter(|r| r.ended.is_none()).ok_or(Refusal::NoSession)?;
         let session = session_of(known, entry).ok_or(Refusal::NoSession)?;
+<<<<<<< HEAD
         let bench = known.bench(entry.day, Some(run)).ok_or(Refusal::NoPlan)?;
         let flow = Flow::of(&bench, &session, entry);
         Ok(work(&books, known, entry, &session, &bench, &flow))
+=======
+        let bench = known.of_run(entry).bench(entry.day, Some(run)).ok_or(Refusal::NoPlan)?;
+        let flow = Flow::of(&bench, session, entry);
+        Ok(work(&books, known.of_run(entry), entry, session, &bench, &flow))
+>>>>>>> loose
     }
 
     /// Logs a set. It is on the disk when this returns, and only then does the card move on. The same

@@ -5,9 +5,9 @@ use crate::profile::Known;
 use crate::stopped;
 use crate::train::{open_run, session_of};
 use crate::views::{
-    BlockView, ClosedKind, ClosedView, FinishedView, Follows, KindView, LoggedView, MarkView, NextDayView,
-    PersonView, PlanRestView, ReadyView, RestView, SessionView, SlotToday, SlotView, StepState, StepView,
-    TrainState, TrainView, WorkPeek, WorkView,
+    BlockView, ClosedKind, ClosedView, FinishedView, Follows, KindView, LaterView, LoggedView, MarkView,
+    NextDayView, PersonView, PlanRestView, ReadyView, RestView, SessionView, SlotToday, SlotView, StepState,
+    StepView, TrainState, TrainView, WorkPeek, WorkView,
 };
 use chrono::{DateTime, Duration, FixedOffset};
 use newel_engine::flow::{self, Flow};
@@ -27,6 +27,17 @@ use newel_engine::wording::VariantWords;
 /// The card of a session that has ended is shown this long; then the next one may begin.
 const FINISHED_HOURS: i64 = 3;
 
+/// What the Train screen shows while no session is under way.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Show {
+    /// How the last session went, if it has just ended, else the next.
+    Today,
+    /// The next session.
+    Onward,
+    /// The next session of the programme that waits for its day.
+    Early,
+}
+
 /// Builds the Train screen. `onward` passes over the card of a session that has just ended.
 #[must_use]
 pub fn build(
@@ -34,11 +45,11 @@ pub fn build(
     books: &Books,
     person: PersonView,
     now: DateTime<FixedOffset>,
-    onward: bool,
+    show: Show,
 ) -> TrainView {
     let rules = books.rules.in_force(&known.history().settings, None, now.date_naive());
     let kinds = kinds(rules, person.stage);
-    TrainView { today: now.date_naive(), state: state(known, books, now, onward), person, kinds }
+    TrainView { today: now.date_naive(), state: state(known, books, now, show), person, kinds }
 }
 
 fn kinds(rules: &RulePack, stage: Option<StageOn>) -> Vec<KindView> {
@@ -56,9 +67,15 @@ fn kinds(rules: &RulePack, stage: Option<StageOn>) -> Vec<KindView> {
     kinds
 }
 
-fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>, onward: bool) -> TrainState {
+fn state(all: &Known, books: &Books, now: DateTime<FixedOffset>, show: Show) -> TrainState {
     let day = now.date_naive();
-    let open = open_run(known, books, now);
+    let open = open_run(all, books, now);
+    // A run that is begun is finished under the plan that it was begun under.
+    let known = match (open.filter(|r| r.planned.is_some()), show) {
+        (Some(run), _) => all.of_run(run),
+        (None, Show::Early) => all,
+        (None, Show::Today | Show::Onward) => all.on(day),
+    };
     let run_day = open.map_or(day, |r| r.day);
     let Some(bench) = known.bench(run_day, open.map(|r| r.id)) else { return TrainState::NoPlan };
     if let Gate::Closed { by, reasons } = bench.gate() {
@@ -80,9 +97,13 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>, onward: bool)
     if let Some(run) = last
         && let Some(ended) = &run.ended
         && now - ended.at < Duration::hours(FINISHED_HOURS)
-        && !onward
+        && show == Show::Today
     {
+<<<<<<< HEAD
         return TrainState::Finished(finished(&fresh, known, run, &next, proposal.slots, now));
+=======
+        return TrainState::Finished(finished(&fresh, all, run, next, proposal.slots, now));
+>>>>>>> loose
     }
     let progress = progress(known.history(), &plan.programme);
     let at = plan.programme.week(progress.week);
@@ -99,7 +120,19 @@ fn state(known: &Known, books: &Books, now: DateTime<FixedOffset>, onward: bool)
         phase: at.phase.map(|p| p.title.clone()),
         light: at.light,
         begins: plan.begins_later(known.history(), day),
+<<<<<<< HEAD
         minutes: flow::minutes(&fresh, &next, &proposal.slots),
+=======
+        later: all
+            .later(day)
+            .filter(|_| show != Show::Early)
+            .map(|(plan, begins)| LaterView { programme: plan.programme.title.clone(), begins }),
+        until_then: all
+            .later(day)
+            .filter(|_| show == Show::Early)
+            .and_then(|_| Some(all.on(day).plan.as_ref()?.programme.title.clone())),
+        minutes: flow::minutes(&fresh, next, &proposal.slots),
+>>>>>>> loose
         about_unknown: known.history().intakes.is_empty(),
         screen_due: newel_engine::screening::due(&fresh).first().copied().filter(|d| d.since.is_some()),
         conditions: {
@@ -427,8 +460,13 @@ fn logged(run: &Run, entry: &newel_engine::history::SetEntry) -> LoggedView {
 pub fn mark_of(known: &Known, record: RecordId) -> Option<MarkView> {
     let run = known.history().runs.iter().find(|r| r.marks.iter().any(|m| m.record == record))?;
     let mark = run.marks.iter().find(|m| m.record == record)?;
+<<<<<<< HEAD
     let bench = known.bench(run.day, Some(run.id))?;
     Some(mark_view(&bench, session_of(known, run).as_ref(), run, mark))
+=======
+    let bench = known.of_run(run).bench(run.day, Some(run.id))?;
+    Some(mark_view(&bench, session_of(known, run), run, mark))
+>>>>>>> loose
 }
 
 fn mark_view(bench: &Bench<'_>, session: Option<&PlanSession>, run: &Run, mark: &Mark) -> MarkView {

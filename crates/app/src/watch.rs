@@ -34,7 +34,7 @@ pub fn watch(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<Wa
     let (name, known) = known_from(books, plan, log)?;
     Ok(Watching {
         name,
-        programme: known.plan.as_ref().map(|p| p.programme.title.clone()),
+        programme: known.on(on).plan.as_ref().map(|p| p.programme.title.clone()),
         watch: watch_of(books, &known, on),
     })
 }
@@ -42,6 +42,7 @@ pub fn watch(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<Wa
 /// What there is to watch of what is known, on a day. Nothing that is needed for it asks for a plan.
 #[must_use]
 pub fn watch_of(books: &Books, known: &Known, on: NaiveDate) -> Watch {
+    let known = known.on(on);
     let plan = known.plan.as_ref();
     let state = known.state(on);
     Watch::of(&Watched {

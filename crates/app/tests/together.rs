@@ -7,8 +7,10 @@ use newel_app::print::{LetterForm, PrintForm, PrintWhat};
 use newel_app::views::{ClassForm, ClassView, OverrideForm, RosterEntry};
 use newel_app::{AppError, Newel, Profile, Refusal};
 use newel_engine::class::Laid;
+use newel_engine::kit::{Dumbbell, Kit, Load};
 use newel_engine::programme::Start;
 use newel_engine::proposal::{Gate, Outcome};
+use newel_engine::units::Weight;
 
 fn now() -> DateTime<FixedOffset> {
     DateTime::parse_from_rfc3339("2026-11-24T08:00:00+01:00").unwrap()
@@ -68,6 +70,7 @@ fn every_document_is_printed_in_both_languages_and_no_message_is_missing() {
                     programme: programme.id,
                     session: programme.sessions[0].id.clone(),
                     people: clients.iter().map(|c| c.person).collect(),
+                    room: None,
                 },
             },
         ];
@@ -138,7 +141,8 @@ fn a_letter_goes_out_with_leave_an_address_and_a_question_alone() {
 fn class(practice: &mut Practice) -> (ClassForm, ClassView) {
     let people = practice.clients().iter().map(|c| c.person).collect();
     let programme = practice.coach().planbook_view().unwrap().programmes[0].programme.clone();
-    let form = ClassForm { programme: programme.id, session: programme.sessions[0].id.clone(), people };
+    let form =
+        ClassForm { programme: programme.id, session: programme.sessions[0].id.clone(), people, room: None };
     let view = practice.coach().class_view(now(), &form).unwrap();
     (form, view)
 }
@@ -166,8 +170,12 @@ fn a_class_shows_what_each_would_be_proposed_by_herself() {
     for client in practice.clients() {
         let coach = practice.coach();
         let Some(own) = coach.client_view(now(), client.person).unwrap().next else { continue };
-        let hers =
-            ClassForm { programme: own.programme, session: own.session.clone(), people: vec![client.person] };
+        let hers = ClassForm {
+            programme: own.programme,
+            session: own.session.clone(),
+            people: vec![client.person],
+            room: None,
+        };
         assert_eq!(coach.class_view(now(), &hers).unwrap().rows[0].proposal, own, "{}", client.name);
     }
     assert_eq!(
@@ -190,8 +198,8 @@ fn what_the_room_needs_is_counted_by_hand_too_and_what_is_short_is_said() {
                 let held = block.slots.iter().map(|slot| {
                     row.proposal.slots.iter().find(|p| p.slot == slot.id).map_or(0, |p| match &p.outcome {
                         Outcome::Train(p) => match &p.load {
-                            newel_engine::kit::Load::One { weight: w } if *w == weight => 1,
-                            newel_engine::kit::Load::Pair { weight: w } if *w == weight => 2,
+                            Load::One { weight: w } if *w == weight => 1,
+                            Load::Pair { weight: w } if *w == weight => 2,
                             _ => 0,
                         },
                         Outcome::Rest => 0,
@@ -246,5 +254,113 @@ fn a_cell_that_the_coach_changes_is_an_override_with_its_note() {
     assert!(client.answers.iter().any(|a| a.kind == "override" && a.text == "knees today" && !a.sent));
     for (before, after) in view.rows.iter().zip(&after.rows).filter(|(b, _)| b.person != row.person) {
         assert_eq!(before.proposal, after.proposal, "{}: nobody else is touched", before.name);
+    }
+}
+
+#[test]
+fn with_the_kit_of_a_room_the_class_is_proposed_what_stands_there_and_nobody_is_changed() {
+    let mut practice = Practice::demo();
+    let (own, view) = class(&mut practice);
+    assert_eq!(view.with_kit_of, None);
+    let before: Vec<_> =
+        own.people.iter().map(|p| practice.coach().client_view(now(), *p).unwrap().next).collect();
+    let coach = practice.coach();
+    let kit = Kit {
+        dumbbells: vec![
+            Dumbbell { weight: Weight::in_kg(3.0), pair: true },
+            Dumbbell { weight: Weight::in_kg(7.0), pair: true },
+        ],
+        ..Kit::default()
+    };
+    assert_eq!(refusal(coach.room_save(None, " ", kit.clone())), Refusal::NameMissing);
+    let rooms = coach.room_save(None, "Studio", kit.clone()).unwrap().rooms;
+    let [studio] = &rooms[..] else { panic!("{rooms:?}") };
+    let form = ClassForm { room: Some(studio.id), ..own.clone() };
+    let there = coach.class_view(now(), &form).unwrap();
+    assert_eq!(there.with_kit_of.as_deref(), Some("Studio"));
+    let mut held = 0;
+    for (hers, row) in view.rows.iter().zip(&there.rows) {
+        assert_eq!(
+            hers.proposal.gate, row.proposal.gate,
+            "{}: whether she trains is no matter of the kit",
+            row.name
+        );
+        for proposal in &row.proposal.slots {
+            let Outcome::Train(p) = &proposal.outcome else { continue };
+            match &p.load {
+                Load::Nothing => {}
+                Load::One { weight } | Load::Pair { weight } => {
+                    held += 1;
+                    assert!(
+                        [3.0, 7.0].contains(&weight.value),
+                        "{}: {weight:?} does not stand there",
+                        row.name
+                    );
+                }
+                other => panic!("{}: {other:?} does not stand there", row.name),
+            }
+        }
+    }
+    assert!(held > 1, "some hold what stands there");
+    assert_ne!(
+        view.rows.iter().map(|r| &r.proposal).collect::<Vec<_>>(),
+        there.rows.iter().map(|r| &r.proposal).collect::<Vec<_>>()
+    );
+    let after: Vec<_> =
+        own.people.iter().map(|p| practice.coach().client_view(now(), *p).unwrap().next).collect();
+    assert_eq!(before, after, "nobody's own page changes");
+
+    // One pair of each stands there until she counts: who goes without is named, and what she may do meanwhile can be made.
+    let coach = practice.coach();
+    let short = there.room.iter().find(|t| t.short).expect("one pair is not enough for all").clone();
+    assert_eq!(short.have, Some(2));
+    assert!(!short.turns.is_empty());
+    let order: Vec<_> = short.turns.iter().map(|t| own.people.iter().position(|p| *p == t.person)).collect();
+    for block in there.session.blocks.iter().map(|b| &b.id) {
+        let of_block: Vec<_> =
+            short.turns.iter().zip(&order).filter(|(t, _)| t.block == *block).map(|(_, o)| *o).collect();
+        assert!(of_block.is_sorted(), "in the order of the table: {of_block:?}");
+    }
+    for turn in &short.turns {
+        let row = there.rows.iter().find(|r| r.person == turn.person).unwrap();
+        let slot = row.proposal.slots.iter().find(|p| p.slot == turn.slot).unwrap();
+        let Outcome::Train(p) = &slot.outcome else { panic!("she trains it") };
+        assert!(
+            turn.instead.as_ref().is_none_or(|o| p.options.contains(o)),
+            "{}: of what is open to her",
+            row.name
+        );
+    }
+    let counted = coach.room_set(now(), &form, short.need.what.clone(), Some(short.need.most)).unwrap();
+    let enough = counted.room.iter().find(|t| t.need.what == short.need.what).unwrap();
+    assert!(!enough.short && enough.turns.is_empty());
+    let elsewhere = coach.class_view(now(), &own).unwrap();
+    assert!(elsewhere.room.iter().all(|t| t.have.is_none()), "counted in the studio alone");
+
+    // The sheet says which kit; a room that is renamed keeps its count, one that is removed is gone.
+    for language in ["en", "es"] {
+        assert!(coach.print(now(), &form_of(form.clone(), language)).unwrap().pages >= 1);
+    }
+    let rooms = coach.room_save(Some(studio.id), "Hall", kit).unwrap().rooms;
+    assert_eq!((rooms.len(), rooms[0].room.name.as_str(), rooms[0].room.counted.len()), (1, "Hall", 1));
+    assert!(coach.room_remove(studio.id).unwrap().rooms.is_empty());
+    assert_eq!(refusal(coach.class_view(now(), &form)), Refusal::NoSuchThing);
+}
+
+fn form_of(class: ClassForm, language: &str) -> PrintForm {
+    form(PrintWhat::Class { class }, language)
+}
+
+#[test]
+fn with_a_room_that_has_just_her_own_kit_the_proposal_is_her_own() {
+    let mut practice = Practice::demo();
+    let (form, view) = class(&mut practice);
+    for (row, person) in view.rows.iter().zip(form.people.clone()) {
+        let coach = practice.coach();
+        let kit = coach.known(person).unwrap().history().kit();
+        let rooms = coach.room_save(None, &row.name, kit).unwrap().rooms;
+        let room = rooms.iter().find(|r| r.room.name == row.name).unwrap().id;
+        let alone = ClassForm { people: vec![person], room: Some(room), ..form.clone() };
+        assert_eq!(coach.class_view(now(), &alone).unwrap().rows[0].proposal, row.proposal, "{}", row.name);
     }
 }

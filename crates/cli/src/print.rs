@@ -75,6 +75,9 @@ pub(crate) struct Call {
     /// Who comes to a class, by name; all clients if left out
     #[arg(long)]
     with: Vec<String>,
+    /// The room of a class whose kit is at hand, by name; each client's own kit if left out
+    #[arg(long)]
+    room: Option<String>,
     /// The first day in a calendar
     #[arg(long, value_name = "YYYY-MM-DD")]
     from: Option<NaiveDate>,
@@ -183,7 +186,15 @@ fn made(books: &std::sync::Arc<Books>, call: &Call) -> Result<PrintedFile, AppEr
             } else {
                 call.with.iter().map(named).collect::<Result<Vec<_>, _>>()?
             };
-            let class = ClassForm { session: session(&programme)?, programme: programme.id, people };
+            let room = match &call.room {
+                Some(name) => {
+                    let rooms = coach.rooms_view()?.rooms;
+                    let found = rooms.iter().find(|r| r.room.name == *name).map(|r| r.id);
+                    Some(found.ok_or(AppError::from(Refusal::NoSuchThing))?)
+                }
+                None => None,
+            };
+            let class = ClassForm { session: session(&programme)?, programme: programme.id, people, room };
             PrintWhat::Class { class }
         }
     };

@@ -1,13 +1,13 @@
 //! A session that several train together in one room: what has to lie ready for all of them, block by block, and the
-//! shorter way in for somebody who comes late.
+//! shorter way in for somebody who comes late; and who takes turns where less is there than is needed.
 //!
 //! Within a block everybody may be at any of its slots, so each client needs at her place all that her own slots ask for;
 //! what one slot leaves another of hers may take. Common practice, no source.
 
 use crate::catalogue::{Catalogue, Position, Variant};
-use crate::ids::{BlockId, PersonId};
-use crate::kit::{Load, Thing};
-use crate::programme::{Amount, PlanSession};
+use crate::ids::{BlockId, PersonId, SlotId, VariantId};
+use crate::kit::{Kit, Load, Thing};
+use crate::programme::{Amount, Block, PlanSession};
 use crate::proposal::{Offer, Outcome, Prescription, SessionProposal, Target};
 use crate::units::Weight;
 use serde::{Deserialize, Serialize};
@@ -120,6 +120,29 @@ fn add(list: &mut Vec<(Laid, u16)>, what: &Laid, count: u16) {
     }
 }
 
+fn trained<'p>(proposal: &'p SessionProposal, slot: &SlotId) -> Option<&'p Prescription> {
+    match &proposal.slots.iter().find(|p| p.slot == *slot)?.outcome {
+        Outcome::Train(p) => Some(p),
+        Outcome::Rest => None,
+    }
+}
+
+/// What one client needs in a block: of each thing as many as the slot that asks for the most.
+fn hers(catalogue: &Catalogue, block: &Block, proposal: &SessionProposal) -> Vec<(Laid, u16)> {
+    let mut hers: Vec<(Laid, u16)> = Vec::new();
+    for slot in &block.slots {
+        let Some(p) = trained(proposal, &slot.id) else { continue };
+        let Some(place) = catalogue.place(&p.variant) else { continue };
+        for (what, count) in laid(place.variant, &p.load) {
+            match hers.iter_mut().find(|(other, _)| *other == what) {
+                Some((_, most)) => *most = (*most).max(count),
+                None => hers.push((what, count)),
+            }
+        }
+    }
+    hers
+}
+
 /// What has to lie ready for everybody, thing by thing.
 #[must_use]
 pub fn room(
@@ -130,23 +153,7 @@ pub fn room(
     let mut needs: Vec<RoomNeed> = Vec::new();
     for block in &session.blocks {
         for (person, proposal) in members {
-            // Hers in this block: of each thing as many as the slot of it that asks for the most.
-            let mut hers: Vec<(Laid, u16)> = Vec::new();
-            for slot in &block.slots {
-                let Some(Outcome::Train(p)) =
-                    proposal.slots.iter().find(|p| p.slot == slot.id).map(|p| &p.outcome)
-                else {
-                    continue;
-                };
-                let Some(place) = catalogue.place(&p.variant) else { continue };
-                for (what, count) in laid(place.variant, &p.load) {
-                    match hers.iter_mut().find(|(other, _)| *other == what) {
-                        Some((_, most)) => *most = (*most).max(count),
-                        None => hers.push((what, count)),
-                    }
-                }
-            }
-            for (what, count) in hers {
+            for (what, count) in hers(catalogue, block, proposal) {
                 let index = needs.iter().position(|n| n.what == what).unwrap_or_else(|| {
                     needs.push(RoomNeed { what, blocks: Vec::new(), most: 0 });
                     needs.len() - 1
@@ -172,6 +179,113 @@ pub fn room(
         ka.cmp(&kb).then(wa.total_cmp(&wb)).then(na.cmp(&nb))
     });
     needs
+}
+
+/// Somebody who finds a thing taken in a block: she waits for it, shares it, or does something else meanwhile.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export)]
+pub struct TakesTurns {
+    /// The block.
+    pub block: BlockId,
+    /// The thing.
+    pub what: Laid,
+    /// Who.
+    pub person: PersonId,
+    /// The slot of hers that asks for it.
+    pub slot: SlotId,
+    /// What she may do meanwhile with what is left: of the options that are open to her today the hardest.
+    pub instead: Option<Offer>,
+}
+
+/// Who takes turns where less is there than is needed: in each block things go out in the order of the table, each
+/// client's whole need of a thing or none of it. Then, in the same order, whoever goes without is offered what is left
+/// over. `have` is how many of a thing are there; what is not counted (`None`) is taken to be enough. Common practice,
+/// no source.
+#[must_use]
+pub fn turns(
+    catalogue: &Catalogue,
+    session: &PlanSession,
+    members: &[(PersonId, &SessionProposal)],
+    have: impl Fn(&Laid) -> Option<u16>,
+) -> Vec<TakesTurns> {
+    let count_in = |list: &[(Laid, u16)], what: &Laid| {
+        list.iter().find(|(other, _)| other == what).map_or(0, |(_, n)| *n)
+    };
+    let mut found = Vec::new();
+    for block in &session.blocks {
+        let mut out: Vec<(Laid, u16)> = Vec::new();
+        let left = |out: &[(Laid, u16)], what: &Laid| {
+            have(what).map_or(u16::MAX, |there| there.saturating_sub(count_in(out, what)))
+        };
+        let mut without = Vec::new();
+        for (person, proposal) in members {
+            let (got, lacks): (Vec<_>, Vec<_>) = hers(catalogue, block, proposal)
+                .into_iter()
+                .partition(|(what, count)| left(&out, what) >= *count);
+            for (what, count) in &got {
+                add(&mut out, what, *count);
+            }
+            if !lacks.is_empty() {
+                without.push((*person, *proposal, got, lacks));
+            }
+        }
+        for (person, proposal, mut got, lacks) in without {
+            for slot in &block.slots {
+                let Some(p) = trained(proposal, &slot.id) else { continue };
+                let needs = |variant: &VariantId, load: &Load| {
+                    catalogue.place(variant).map_or_else(Vec::new, |place| laid(place.variant, load))
+                };
+                let asked = needs(&p.variant, &p.load);
+                let missing: Vec<&Laid> =
+                    lacks.iter().map(|(what, _)| what).filter(|w| count_in(&asked, w) > 0).collect();
+                if missing.is_empty() {
+                    continue;
+                }
+                // What she has at her place already she does not take twice.
+                let more = |(what, count): &(Laid, u16)| count.saturating_sub(count_in(&got, what));
+                let fits =
+                    |o: &&Offer| needs(&o.variant, &o.load).iter().all(|n| left(&out, &n.0) >= more(n));
+                let instead = p.options.iter().rev().find(fits).cloned();
+                let takes: Vec<(Laid, u16)> = instead
+                    .iter()
+                    .flat_map(|o| needs(&o.variant, &o.load))
+                    .map(|need| (need.0.clone(), more(&need)))
+                    .collect();
+                for (what, count) in takes.iter().filter(|(_, count)| *count > 0) {
+                    add(&mut out, what, *count);
+                    add(&mut got, what, *count);
+                }
+                found.extend(missing.into_iter().map(|what| TakesTurns {
+                    block: block.id.clone(),
+                    what: what.clone(),
+                    person,
+                    slot: slot.id.clone(),
+                    instead: instead.clone(),
+                }));
+            }
+        }
+    }
+    found
+}
+
+/// How many of a thing a kit holds, as it is written down; chairs stand in no kit.
+#[must_use]
+pub fn in_kit(kit: &Kit, what: &Laid) -> Option<u16> {
+    let count = |n: usize| Some(u16::try_from(n).unwrap_or(u16::MAX));
+    match what {
+        Laid::Chair => None,
+        Laid::Thing { thing } => count(usize::from(kit.things.contains(thing))),
+        Laid::Weight { weight } => {
+            let of_it = kit.dumbbells.iter().filter(|d| d.weight == *weight);
+            count(of_it.map(|d| if d.pair { 2 } else { 1 }).sum())
+        }
+        Laid::Bar { weight } => count(kit.barbell.iter().filter(|b| b.bar == *weight).count()),
+        Laid::Plate { weight } => {
+            let plates = kit.barbell.iter().flat_map(|b| &b.plates);
+            count(2 * plates.filter(|p| p.weight == *weight).count())
+        }
+        Laid::Band { name } => count(kit.bands.iter().filter(|b| b.name == *name).count()),
+    }
 }
 
 /// The first round of somebody who comes in late, without the rounds that the others warmed up by: the nearest easier

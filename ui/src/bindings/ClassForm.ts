@@ -18,4 +18,8 @@ session: PlanSessionId,
 /**
  * Who comes, in the order of the table.
  */
-people: Array<PersonId>, };
+people: Array<PersonId>, 
+/**
+ * The room whose kit is at hand; each has her own if there is none.
+ */
+room: string | null, };

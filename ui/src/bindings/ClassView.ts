@@ -25,6 +25,10 @@ session: PlanSession,
  */
 minutes: number, 
 /**
+ * The room whose kit the proposals were made with; `None` if each has her own.
+ */
+with_kit_of: string | null, 
+/**
  * The ladders of its slots, to set a cell by.
  */
 ladders: Array<LadderChoice>, 

@@ -38,6 +38,7 @@ import type {
   RestrictionKind,
   RevisionView,
   Role,
+  RoomsView,
   RosterView,
   RuleSetting,
   SafetyView,
@@ -69,7 +70,12 @@ export const roleSet = (role: Role): Promise<AppView> => invoke('role_set', { ro
 export const trainView = (): Promise<TrainView> => invoke('train_view');
 /** The next session, when one has just ended: a second one on the same day. */
 export const trainOnward = (): Promise<TrainView> => invoke('train_onward');
+/** A look at the programme that waits for its day. */
+export const trainEarly = (): Promise<TrainView> => invoke('train_early');
 export const sessionBegin = (form: CheckInForm): Promise<TrainView> => invoke('session_begin', { form });
+/** By the programme that waits for its day. */
+export const sessionBeginEarly = (form: CheckInForm): Promise<TrainView> =>
+  invoke('session_begin_early', { form });
 export const nextDayAnswer = (run: string, answer: NextDay, symptoms: Symptom[]): Promise<TrainView> =>
   invoke('next_day_answer', { run, answer, symptoms });
 /** Resolves once the set is on disk: only then may the card move on. */
@@ -190,6 +196,9 @@ export const programmeTurn = (programme: string, back: boolean): Promise<Planboo
   invoke('programme_turn', { programme, back });
 export const programmeAdvice = (programme: string, look: LookFor | null): Promise<AdviceView> =>
   invoke('programme_advice', { programme, look });
+/** What a programme, as it is written now, changes for those to whom it was given. */
+export const revisionsBy = (programme: string): Promise<RevisionView[]> =>
+  invoke('revisions_by', { programme });
 export const programmeAway = (programme: string, away: boolean): Promise<PlanbookView> =>
   invoke('programme_away', { programme, away });
 export const wordsView = (): Promise<LadderWordsView[]> => invoke('words_view');
@@ -202,6 +211,11 @@ export const roomSet = (form: ClassForm, what: Laid, count: number | null): Prom
   invoke('room_set', { form, what, count });
 export const classSet = (form: ClassForm, person: string, change: OverrideForm): Promise<ClassView> =>
   invoke('class_set', { form, person, change });
+export const roomsView = (): Promise<RoomsView> => invoke('rooms_view');
+/** Writes down the kit of a room; of a new one if `room` is null. */
+export const roomSave = (room: string | null, name: string, kit: Kit): Promise<RoomsView> =>
+  invoke('room_save', { room, name, kit });
+export const roomRemove = (room: string): Promise<RoomsView> => invoke('room_remove', { room });
 /** Writes a document as PDF, into the folder for files unless a path is given. */
 export const printWrite = (form: PrintForm, path: string | null): Promise<PrintedView> =>
   invoke('print_write', { form, path });

@@ -31,12 +31,13 @@ impl Profile {
         let overview = Overview::of(self)?;
         let findings = self.standing(&overview, person, day)?.findings.clone();
         let sent_until = last_sent(&known);
-        let bench = known.bench(day, None);
-        let next_plan = known.plan.as_ref().and_then(|p| next_session(known.history(), &p.programme));
+        let trains = known.on(day);
+        let bench = trains.bench(day, None);
+        let next_plan = trains.plan.as_ref().and_then(|p| next_session(known.history(), &p.programme));
         let holds = bench.as_ref().map(|b| holds(b)).unwrap_or_default();
         Ok(ClientView {
             client: self.roster_entry(&overview, person, day)?,
-            choices: choices(&books.catalogue, known.plan.as_ref().map(|p| &p.programme)),
+            choices: choices(&books.catalogue, trains.plan.as_ref().map(|p| &p.programme)),
             findings,
             ladders: ladders(&known, &books, day),
             sessions: sessions(&known),
@@ -125,7 +126,7 @@ impl Profile {
     ) -> Result<ClientView, AppError> {
         self.coach_only()?;
         let known = self.client(person)?;
-        let bench = known.bench(now.date_naive(), None).ok_or(Refusal::NoPlan)?;
+        let bench = known.on(now.date_naive()).bench(now.date_naive(), None).ok_or(Refusal::NoPlan)?;
         let fits = holds(&bench).iter().any(|h| h.hold == hold && h.answers.contains(&answer));
         if !fits {
             return Err(Refusal::NoSuchThing.into());

@@ -3,18 +3,20 @@
 use super::client_name;
 use super::roster::choices;
 use crate::error::{AppError, Refusal};
+use crate::newel::Books;
 use crate::profile::Profile;
 use crate::views::{ClassForm, ClassRowView, ClassView, InRoom, LateSlot, OverrideForm, RoomThing};
 use chrono::{DateTime, FixedOffset};
 use newel_engine::class::{self, Laid};
 use newel_engine::flow::planned_minutes;
 use newel_engine::ids::PersonId;
+use newel_engine::kit::Kit;
 use newel_engine::programme::{PlanSession, Programme};
 use newel_engine::proposal::{Outcome, SessionProposal};
 use newel_engine::reason::ReasonCode;
 use newel_engine::weeks::planned_session;
 
-/// Where the coach's count of what is in the room is kept.
+/// Where the coach's count of what is there is kept, for a class in which each has her own kit.
 const ROOM: &str = "room";
 /// So many train together at most.
 const MOST: usize = 40;
@@ -38,11 +40,16 @@ impl Profile {
         }
         let day = now.date_naive();
         let programme = self.programme(form.programme)?;
+<<<<<<< HEAD
         let mut session = programme.session(&form.session).ok_or(Refusal::NoSuchThing)?.clone();
         // Where all are in weeks that ask for the same, that is what is trained; else the table names what is usual, and
         // each row what is hers.
         let mut asked: Option<PlanSession> = None;
         let mut same = true;
+=======
+        let session = programme.session(&form.session).ok_or(Refusal::NoSuchThing)?.clone();
+        let room = form.room.map(|id| self.room_kit(id)).transpose()?;
+>>>>>>> loose
         let books = self.books();
         let mut rows: Vec<ClassRowView> = Vec::new();
         for person in &form.people {
@@ -51,11 +58,20 @@ impl Profile {
             }
             let known = self.client(*person)?;
             let history = known.history();
+<<<<<<< HEAD
             let bench = known.bench_for(&programme, day, None);
             let hers =
                 planned_session(history, &programme, &form.session, None).ok_or(Refusal::NoSuchThing)?;
             let proposal = bench.propose(&hers);
             same &= asked.get_or_insert_with(|| hers.clone()) == &hers;
+=======
+            let own = known.of_programme(programme.id, day).bench_for(&programme, day, None);
+            let bench = match &room {
+                Some(room) => own.with_kit(room.kit.clone()),
+                None => own,
+            };
+            let proposal = bench.propose(&session);
+>>>>>>> loose
             let intake = history.intake();
             rows.push(ClassRowView {
                 person: *person,
@@ -69,31 +85,26 @@ impl Profile {
                 proposal,
             });
         }
+<<<<<<< HEAD
         session = asked.filter(|_| same).unwrap_or(session);
         let have = self.in_room()?;
+=======
+        let counted = match &room {
+            Some(room) => room.counted.clone(),
+            None => self.in_room()?,
+        };
+        let kit = room.as_ref().map(|room| &room.kit);
+>>>>>>> loose
         Ok(ClassView {
             day,
             title: programme.title.clone(),
             minutes: planned_minutes(&books.catalogue, &books.rules, &session),
-            room: self.room(&session, &rows, &have),
+            with_kit_of: room.as_ref().map(|room| room.name.clone()),
+            room: laid_out(&books, &session, &rows, &counted, kit),
             ladders: choices(&books.catalogue, Some(&one(&programme, &session))),
             session,
             rows,
         })
-    }
-
-    fn room(&self, session: &PlanSession, rows: &[ClassRowView], have: &[InRoom]) -> Vec<RoomThing> {
-        let members: Vec<(PersonId, &SessionProposal)> =
-            rows.iter().map(|r| (r.person, &r.proposal)).collect();
-        let needs = class::room(&self.books.catalogue, session, &members);
-        let there = |what: &Laid| have.iter().find(|h| h.what == *what).map(|h| h.count);
-        needs
-            .into_iter()
-            .map(|need| {
-                let have = there(&need.what);
-                RoomThing { short: have.is_some_and(|h| need.most > h), have, need }
-            })
-            .collect()
     }
 
     fn in_room(&self) -> Result<Vec<InRoom>, AppError> {
@@ -101,10 +112,10 @@ impl Profile {
         Ok(text.and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default())
     }
 
-    /// Writes down how many of a thing are in the room; `None` for "not said".
+    /// Writes down how many of a thing are in the room of a class; `None` for "not said".
     ///
     /// # Errors
-    /// When the disk refuses.
+    /// When there is no such room, or the disk refuses.
     pub fn room_set(
         &mut self,
         now: DateTime<FixedOffset>,
@@ -113,11 +124,23 @@ impl Profile {
         count: Option<u16>,
     ) -> Result<ClassView, AppError> {
         self.coach_only()?;
-        let mut have = self.in_room()?;
-        have.retain(|h| h.what != what);
-        have.extend(count.map(|count| InRoom { what, count: count.min(999) }));
-        let text = serde_json::to_string(&have).map_err(|_| AppError::Internal)?;
-        self.store.set_setting(ROOM, &text)?;
+        let change = |counted: &mut Vec<InRoom>| {
+            counted.retain(|h| h.what != what);
+            counted.extend(count.map(|count| InRoom { what: what.clone(), count: count.min(999) }));
+        };
+        match form.room {
+            Some(id) => {
+                let mut room = self.room_kit(id)?;
+                change(&mut room.counted);
+                self.room_keep(id, &room)?;
+            }
+            None => {
+                let mut counted = self.in_room()?;
+                change(&mut counted);
+                let text = serde_json::to_string(&counted).map_err(|_| AppError::Internal)?;
+                self.store.set_setting(ROOM, &text)?;
+            }
+        }
         self.class_view(now, form)
     }
 
@@ -135,6 +158,31 @@ impl Profile {
         self.override_write(now, person, change)?;
         self.class_view(now, form)
     }
+}
+
+/// What has to lie ready, how many of it are there, and who takes turns where that is too few. What was not counted is
+/// as the kit of the room lists it.
+fn laid_out(
+    books: &Books,
+    session: &PlanSession,
+    rows: &[ClassRowView],
+    counted: &[InRoom],
+    kit: Option<&Kit>,
+) -> Vec<RoomThing> {
+    let members: Vec<(PersonId, &SessionProposal)> = rows.iter().map(|r| (r.person, &r.proposal)).collect();
+    let there = |what: &Laid| {
+        let said = counted.iter().find(|h| h.what == *what).map(|h| h.count);
+        said.or_else(|| class::in_kit(kit?, what))
+    };
+    let turns = class::turns(&books.catalogue, session, &members, there);
+    class::room(&books.catalogue, session, &members)
+        .into_iter()
+        .map(|need| {
+            let have = there(&need.what);
+            let turns = turns.iter().filter(|t| t.what == need.what).cloned().collect();
+            RoomThing { short: have.is_some_and(|h| need.most > h), have, turns, need }
+        })
+        .collect()
 }
 
 /// A programme of one session alone.

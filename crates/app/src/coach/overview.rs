@@ -70,6 +70,11 @@ impl Overview {
         self.written.get(self.given.get(&person.to_string())?)
     }
 
+    /// True if a programme was given to a client, whole or not.
+    pub fn is_given(&self, person: PersonId, programme: ProgrammeId) -> bool {
+        self.given.get(&person.to_string()).is_some_and(|id| *id == programme.to_string())
+    }
+
     /// True if what was given to a client is being written, so that it cannot be trained as it is.
     pub fn is_unfinished(&self, person: PersonId) -> bool {
         self.given.get(&person.to_string()).is_some_and(|id| !self.written.contains_key(id))
@@ -92,9 +97,9 @@ impl Overview {
         self.sent.get(&person).filter(|s| s.sequence >= hers && s.sequence >= last)
     }
 
-    /// The programme that a client trains: by her log, else the one that was given.
-    pub fn trains<'a>(&'a self, person: PersonId, known: &'a Known) -> Option<&'a Programme> {
-        let hers = known.plan.as_ref().map(|p| &p.programme);
+    /// The programme that a client trains on a day: by her log, else the one that was given.
+    pub fn trains<'a>(&'a self, person: PersonId, known: &'a Known, day: NaiveDate) -> Option<&'a Programme> {
+        let hers = known.on(day).plan.as_ref().map(|p| &p.programme);
         hers.or_else(|| self.given(person).map(|w| &w.programme))
     }
 
@@ -156,7 +161,7 @@ impl Profile {
     ) -> Result<&Standing, AppError> {
         self.known(person)?;
         let known = self.known_before(person)?;
-        let trains = overview.trains(person, known);
+        let trains = overview.trains(person, known, day);
         let programme = trains.map(|p| (p.id, p.revision));
         let fits = self.standings.get(&person).is_some_and(|s| s.day == day && s.programme == programme);
         if !fits {
@@ -175,7 +180,7 @@ impl Profile {
         programme: &Programme,
         day: NaiveDate,
     ) -> Result<Standing, AppError> {
-        let bench = known.bench_for(programme, day, None);
+        let bench = known.on(day).bench_for(programme, day, None);
         let mut findings: Vec<FindingView> = review::findings(&bench)
             .into_iter()
             .map(|f| FindingView {

@@ -6,7 +6,7 @@ use crate::error::AppError;
 use crate::profile::{Known, Profile};
 use crate::views::{Offered, PlanStanding, ProposalChange, RevisionView};
 use chrono::{DateTime, FixedOffset, NaiveDate};
-use newel_engine::ids::{PersonId, SlotId};
+use newel_engine::ids::{PersonId, ProgrammeId, SlotId};
 use newel_engine::programme::Programme;
 use newel_engine::proposal::{Outcome, Proposal};
 use newel_engine::revision::changes;
@@ -33,6 +33,22 @@ impl Profile {
         }
         views.sort_by_cached_key(|v| v.name.to_lowercase());
         Ok(views)
+    }
+
+    /// What a programme, as it is written now, changes for those to whom it was given; who is laid aside is left out.
+    ///
+    /// # Errors
+    /// When the log cannot be read.
+    pub fn revisions_by(
+        &mut self,
+        now: DateTime<FixedOffset>,
+        programme: ProgrammeId,
+    ) -> Result<Vec<RevisionView>, AppError> {
+        self.coach_only()?;
+        let overview = Overview::of(self)?;
+        let its = |p: &PersonId| overview.is_given(*p, programme) && !overview.archived.contains(p);
+        let people: Vec<PersonId> = self.everybody()?.into_iter().filter(its).collect();
+        self.revisions(now, &people)
     }
 
     /// What the next plan file changes for a client whose records were read.

@@ -69,7 +69,7 @@ impl Profile {
         let known = self.known_before(person)?;
         let history = known.history();
         let intake = history.intake();
-        let trains = overview.trains(person, known);
+        let trains = overview.trains(person, known, day);
         let last_session = history.runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day);
         Ok(RosterEntry {
             person,

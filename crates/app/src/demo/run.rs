@@ -83,7 +83,7 @@ impl Trainee<'_> {
         let run = RunId(super::story::id_at(begin, self.body.chance()));
         let tired = self.body.chance().happens(TIRED);
         let readiness = if tired { Readiness::Tired } else { Readiness::Usual };
-        self.profile.begin(begin, run, CheckInForm::of(readiness, Vec::new()))?;
+        self.profile.begin(begin, run, CheckInForm::of(readiness, Vec::new()), false)?;
         let Some(mut floor) = self.floor(run, begin + Duration::seconds(40))? else {
             return Ok(None);
         };

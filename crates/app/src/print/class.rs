@@ -3,8 +3,9 @@
 use super::Press;
 use crate::said::tail;
 use crate::views::{ClassRowView, ClassView};
-use newel_engine::class::Laid;
+use newel_engine::class::{Laid, TakesTurns};
 use newel_engine::ids::PersonId;
+use newel_engine::kit::Load;
 use newel_engine::proposal::{Gate, Outcome};
 use newel_paper::{ClassBlock, ClassCell, ClassRow, ClassSheet, Document, LetterPart};
 
@@ -42,8 +43,12 @@ impl Press<'_> {
             &[("title", view.title.clone().into()), ("session", session.clone().into())],
         );
         let minutes = self.words.with("print-minutes", &[("minutes", view.minutes.into())]);
+        let kit = match &view.with_kit_of {
+            Some(name) => self.words.with("class-kit-of", &[("name", name.clone().into())]),
+            None => self.words.plain("class-kit-own"),
+        };
         let document = Document::ClassSheet(ClassSheet {
-            front: self.front(title, vec![format!("{}, {minutes}", self.words.day(self.day))]),
+            front: self.front(title, vec![format!("{}, {minutes}", self.words.day(self.day)), kit]),
             blocks: blocks.collect(),
             lay_out: LetterPart {
                 title: self.words.plain("print-class-lay-out"),
@@ -105,7 +110,20 @@ impl Press<'_> {
         let name = |p: &PersonId| {
             view.rows.iter().find(|r| r.person == *p).map_or_else(String::new, |r| r.name.clone())
         };
-        let short = view.room.iter().filter(|t| t.short).map(|t| {
+        let turn = |t: &TakesTurns| match &t.instead {
+            Some(o) => {
+                let amount = self.words.target(o.target, false);
+                let dose = match &o.load {
+                    Load::Nothing => amount,
+                    load => format!("{}, {amount}", self.words.load(load)),
+                };
+                let what = self.words.variant(&o.variant);
+                let values = [("name", name(&t.person).into()), ("what", what.into()), ("dose", dose.into())];
+                self.words.with("class-turn-instead", &values)
+            }
+            None => self.words.with("class-turn", &[("name", name(&t.person).into())]),
+        };
+        let short = view.room.iter().filter(|t| t.short).flat_map(|t| {
             let block = t.need.blocks.iter().max_by_key(|b| b.count);
             let who: Vec<String> = block.iter().flat_map(|b| &b.who).map(name).collect();
             let values = [
@@ -114,7 +132,7 @@ impl Press<'_> {
                 ("have", t.have.unwrap_or(0).into()),
                 ("who", who.join(", ").into()),
             ];
-            self.words.with("class-short", &values)
+            std::iter::once(self.words.with("class-short", &values)).chain(t.turns.iter().map(turn))
         });
         let closed = view.rows.iter().filter_map(|r| match &r.proposal.gate {
             Gate::Open => None,

@@ -35,6 +35,7 @@ impl Press<'_> {
         known: &Known,
         session: Option<&PlanSessionId>,
     ) -> Result<(Document, String), AppError> {
+        let known = known.on(self.day);
         let plan = known.plan.as_ref().ok_or(Refusal::NoPlan)?;
         let session = &Self::session(known, &plan.programme, session)?;
         let bench = known.bench(self.day, None).ok_or(Refusal::NoPlan)?;

@@ -265,7 +265,8 @@ pub fn print_files(
         OfFiles::Letter(letter) => press.letter_of(&known, letter)?,
         OfFiles::Rows => return Ok(plain("csv", press.rows(&known))),
         OfFiles::Calendar(form) => {
-            let programme = &known.plan.as_ref().ok_or(Refusal::NoPlan)?.programme;
+            // Of what is in force on its first day.
+            let programme = &known.on(form.from).plan.as_ref().ok_or(Refusal::NoPlan)?.programme;
             return Ok(plain("ics", press.calendar(programme, form, now)?));
         }
     };

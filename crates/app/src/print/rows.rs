@@ -40,6 +40,7 @@ impl Press<'_> {
         let mut rows: Vec<Row> = Vec::new();
         for run in &known.history().runs {
             let session = known
+                .of_run(run)
                 .plan
                 .as_ref()
                 .and_then(|p| p.programme.session(&run.planned.as_ref()?.2))

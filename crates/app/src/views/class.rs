@@ -1,13 +1,15 @@
 //! A session that several train together: who does what, and what the room needs.
 
 use chrono::NaiveDate;
-use newel_engine::class::{Laid, RoomNeed};
+use newel_engine::class::{Laid, RoomNeed, TakesTurns};
 use newel_engine::ids::{ConditionId, PersonId, PlanSessionId, ProgrammeId, SlotId};
+use newel_engine::kit::{Band, Kit};
 use newel_engine::programme::PlanSession;
 use newel_engine::proposal::{Offer, SessionProposal};
 use newel_engine::stage::StageOn;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
+use uuid::Uuid;
 
 use super::{LadderChoice, RestrictionView};
 
@@ -21,6 +23,8 @@ pub struct ClassForm {
     pub session: PlanSessionId,
     /// Who comes, in the order of the table.
     pub people: Vec<PersonId>,
+    /// The room whose kit is at hand; each has her own if there is none.
+    pub room: Option<Uuid>,
 }
 
 /// Who does what.
@@ -35,6 +39,8 @@ pub struct ClassView {
     pub session: PlanSession,
     /// Minutes as written.
     pub minutes: u16,
+    /// The room whose kit the proposals were made with; `None` if each has her own.
+    pub with_kit_of: Option<String>,
     /// The ladders of its slots, to set a cell by.
     pub ladders: Vec<LadderChoice>,
     /// One row for each client.
@@ -87,6 +93,8 @@ pub struct RoomThing {
     pub have: Option<u16>,
     /// True if more are needed than are there.
     pub short: bool,
+    /// Who takes turns then, in the order of the table.
+    pub turns: Vec<TakesTurns>,
 }
 
 /// How many of a thing are in the room.
@@ -97,4 +105,37 @@ pub struct InRoom {
     pub what: Laid,
     /// How many.
     pub count: u16,
+}
+
+/// What stands in a room.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[ts(export)]
+pub struct RoomKit {
+    /// What the coach calls the room.
+    pub name: String,
+    /// Its kit.
+    pub kit: Kit,
+    /// Where there are more or fewer of a thing than the kit lists.
+    #[serde(default)]
+    pub counted: Vec<InRoom>,
+}
+
+/// A room of the coach's.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export)]
+pub struct RoomView {
+    /// Which.
+    pub id: Uuid,
+    /// What stands there.
+    pub room: RoomKit,
+}
+
+/// The coach's rooms.
+#[derive(Clone, Debug, Serialize, TS)]
+#[ts(export)]
+pub struct RoomsView {
+    /// By name.
+    pub rooms: Vec<RoomView>,
+    /// Bands by how stiff they feel, to choose from.
+    pub band_presets: Vec<Band>,
 }

@@ -128,6 +128,10 @@ pub struct ReadyView {
     pub light: bool,
     /// The day on which it begins, while that lies ahead; she may begin earlier.
     pub begins: Option<NaiveDate>,
+    /// The programme that follows on its day, while this one is in force until then.
+    pub later: Option<LaterView>,
+    /// The programme that is in force until then, where this one is looked at before its day.
+    pub until_then: Option<String>,
     /// Estimated minutes.
     pub minutes: u16,
     /// True while there has been no screening.
@@ -152,6 +156,16 @@ pub struct ReadyView {
     pub left_open: Option<u16>,
     /// True if her kit has never been recorded.
     pub kit_unknown: bool,
+}
+
+/// A programme that waits for its day.
+#[derive(Clone, Debug, PartialEq, Serialize, TS)]
+#[ts(export)]
+pub struct LaterView {
+    /// Its title.
+    pub programme: String,
+    /// The day on which it begins.
+    pub begins: NaiveDate,
 }
 
 /// A session whose next day has not been asked about yet.

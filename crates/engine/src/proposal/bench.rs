@@ -5,6 +5,7 @@ use crate::catalogue::Catalogue;
 use crate::ground::Ground;
 use crate::history::{History, Run};
 use crate::ids::{LadderId, RunId};
+use crate::kit::Kit;
 use crate::programme::{Programme, Start};
 use crate::reason::{Fact, Reason, ReasonCode, Reasons};
 use crate::record::{Readiness, TodayThing};
@@ -97,6 +98,15 @@ impl<'a> Bench<'a> {
         }
         .unwrap_or(Kg(inputs.rules.number("strength.body", "assumed_kg")));
         Self { starts, state, ground, earlier, k: Constants::of(inputs.rules), body, inputs }
+    }
+
+    /// As it is with another kit than her own at hand, as in a room where several train: what is asked is what she would be
+    /// proposed there. Nothing that she did or said is looked at anew.
+    #[must_use]
+    pub fn with_kit(mut self, kit: Kit) -> Self {
+        self.ground.kit = kit;
+        self.ground.today.retain(|t| *t != TodayThing::NoKit);
+        self
     }
 
     /// The run in hand.

@@ -6,6 +6,7 @@
 mod advice;
 mod ahead;
 mod catalogue;
+mod class;
 mod effort;
 mod finding;
 mod gains;

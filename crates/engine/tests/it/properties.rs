@@ -85,6 +85,12 @@ pub fn tell(s: &mut Story, t: &Told) {
 
 /// Every prescription: a reason with a source, a finite load that her kit makes, an open place.
 pub fn sound(s: &Story, proposal: &SessionProposal) -> Result<(), TestCaseError> {
+    let kit = s.with_bench(|b| b.ground.kit.clone());
+    sound_with(s, proposal, &kit)
+}
+
+/// As [`sound`], with a kit that need not be her own.
+pub fn sound_with(s: &Story, proposal: &SessionProposal, kit: &Kit) -> Result<(), TestCaseError> {
     for p in &proposal.slots {
         for r in p.reasons.all() {
             prop_assert!(!r.source.is_empty(), "{:?} has no source", r);
@@ -95,7 +101,9 @@ pub fn sound(s: &Story, proposal: &SessionProposal) -> Result<(), TestCaseError>
             }
         }
         let Outcome::Train(p) = &p.outcome else { continue };
-        let makes = s.with_bench(|b| b.ground.loads(&s.catalogue.place(&p.variant).unwrap()));
+        let makes = s.with_own_bench(|b| {
+            b.with_kit(kit.clone()).ground.loads(&s.catalogue.place(&p.variant).unwrap())
+        });
         prop_assert!(makes.contains(&p.load), "{:?} is not of her kit", p.load);
         prop_assert!(s.external(p).is_finite());
         prop_assert!(p.reserve.is_none_or(f64::is_finite) && p.floor.is_finite());
@@ -105,7 +113,9 @@ pub fn sound(s: &Story, proposal: &SessionProposal) -> Result<(), TestCaseError>
         for offer in &p.options {
             prop_assert!(offer.level <= p.level);
             let place = s.catalogue.place(&offer.variant).unwrap();
-            prop_assert!(s.with_bench(|b| b.ground.loads(&place).contains(&offer.load)));
+            prop_assert!(
+                s.with_own_bench(|b| b.with_kit(kit.clone()).ground.loads(&place).contains(&offer.load))
+            );
         }
     }
     Ok(())

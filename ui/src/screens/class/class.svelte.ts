@@ -6,13 +6,17 @@ import type {
   ClassForm,
   ClassRowView,
   ClassView,
+  Band,
   GroupView,
+  Kit,
   Laid,
   Offer,
   OverrideForm,
   Prescription,
   Proposal,
+  RoomsView,
   RoomThing,
+  RoomView,
 } from '$lib/types';
 
 export interface Comer {
@@ -50,6 +54,10 @@ export class ClassState {
   comers = $state.raw<Comer[]>([]);
   groups = $state.raw<GroupView[]>([]);
   people = $state.raw<string[]>([]);
+  rooms = $state.raw<RoomView[]>([]);
+  presets = $state.raw<Band[]>([]);
+  /** The room whose kit is at hand; each has her own if there is none. */
+  at = $state<string | null>(null);
   view = $state.raw<ClassView | null>(null);
   /** Who came late, while the room is shown. */
   late = $state.raw<readonly string[]>([]);
@@ -61,7 +69,7 @@ export class ClassState {
   }
 
   get form(): ClassForm {
-    return { programme: this.programme, session: this.session, people: this.people };
+    return { programme: this.programme, session: this.session, people: this.people, room: this.at };
   }
 
   async read(): Promise<void> {
@@ -69,7 +77,13 @@ export class ClassState {
       const roster = await bridge.rosterView();
       this.comers = roster.clients.map(({ person, name }) => ({ person, name }));
       this.groups = roster.groups;
+      this.#take(await bridge.roomsView());
     });
+  }
+
+  #take(view: RoomsView): void {
+    this.rooms = view.rooms;
+    this.presets = view.band_presets;
   }
 
   /** One after the other, so that the table shows the last choice and not the slowest answer. */
@@ -92,6 +106,30 @@ export class ClassState {
     const form = this.form;
     await this.#ask('class', () => bridge.classView(form));
     if (this.people.length === 0) this.view = null;
+  }
+
+  /** With the kit of a room, or each with her own. */
+  async useKit(room: string | null): Promise<void> {
+    this.at = room;
+    await this.choose(this.people);
+  }
+
+  /** Writes down what stands in a room; what is proposed is asked anew. True once it is on disk. */
+  async saveRoom(room: string | null, name: string, kit: Kit): Promise<boolean> {
+    const known = this.rooms.map((r) => r.id);
+    const view = await this.doing.run('room-save', () => bridge.roomSave(room, name, kit));
+    if (!view) return false;
+    this.#take(view);
+    await this.useKit(room ?? view.rooms.find((r) => !known.includes(r.id))?.id ?? this.at);
+    return true;
+  }
+
+  async removeRoom(room: string): Promise<boolean> {
+    const view = await this.doing.run('room-remove', () => bridge.roomRemove(room));
+    if (!view) return false;
+    this.#take(view);
+    if (this.at === room) await this.useKit(null);
+    return true;
   }
 
   toggle(person: string): Promise<void> {

@@ -171,6 +171,30 @@ test('a session starts only when she has said how she is and whether there was a
   await screen.findByTestId('card-work');
 });
 
+test('what waits for its day is looked at, and begun earlier if she wants, also past the next-day question', async () => {
+  await open(isReady({ later: { programme: 'Studio', begins: '2026-12-07' } }), 'ready');
+  const early = isReady({ until_then: 'Kitchen', begins: '2026-12-07', programme: 'Studio' });
+  shell.trainEarly.mockResolvedValue(early);
+  await tap('look-early');
+  await screen.findByTestId('back-to-now');
+  await tap('begin');
+  shell.nextDayAnswer.mockResolvedValue(isReady({ next_day: null }));
+  shell.trainEarly.mockResolvedValue(
+    isReady({ next_day: null, until_then: 'Kitchen', begins: '2026-12-07', programme: 'Studio' }),
+  );
+  await tap('next-day-settled');
+  await tap('readiness-usual');
+  await tap('since-none');
+  shell.sessionBeginEarly.mockResolvedValue(inSession());
+  await tap('start');
+  expect(shell.sessionBeginEarly).toHaveBeenCalledExactlyOnceWith({
+    readiness: 'usual',
+    symptoms: [],
+    today: [],
+  });
+  expect(shell.sessionBegin).not.toHaveBeenCalled();
+});
+
 test('the next morning is answered by itself, and "not settled" says what', async () => {
   await open(isReady(), 'ready');
   await tap('begin');

@@ -82,7 +82,12 @@ export class Train {
   // --- before ---
 
   answerNextDay(run: string, answer: NextDay, symptoms: Symptom[]): Promise<boolean> {
-    return this.#do(() => bridge.nextDayAnswer(run, answer, symptoms));
+    const early = this.#early;
+    return this.#do(async () => {
+      const view = await bridge.nextDayAnswer(run, answer, symptoms);
+      // What she was about to begin stays in view.
+      return early ? bridge.trainEarly() : view;
+    });
   }
 
   /** On to the next session, from the card of one that has just ended. */
@@ -90,8 +95,21 @@ export class Train {
     return this.#do(bridge.trainOnward);
   }
 
+  /** True while the programme that waits for its day is looked at. */
+  get #early(): boolean {
+    return this.view?.state.state === 'ready' && this.view.state.until_then !== null;
+  }
+
+  /** A look at the programme that waits for its day. */
+  early(): Promise<boolean> {
+    return this.#do(bridge.trainEarly);
+  }
+
+  /** Begins what is shown; what waits for its day if that is shown. */
   async start(form: CheckInForm): Promise<void> {
-    if (await this.#do(() => bridge.sessionBegin(form))) this.checkingIn = false;
+    const early = this.#early;
+    if (await this.#do(() => (early ? bridge.sessionBeginEarly(form) : bridge.sessionBegin(form))))
+      this.checkingIn = false;
   }
 
   // --- sets and rests ---

@@ -22,6 +22,11 @@ pub fn today(b: &Bench<'_>) -> PlanSession {
 
 impl Story {
     pub fn with_bench<T>(&self, ask: impl FnOnce(&Bench<'_>) -> T) -> T {
+        self.with_own_bench(|bench| ask(&bench))
+    }
+
+    /// As [`Story::with_bench`], to make another of it.
+    pub fn with_own_bench<T>(&self, ask: impl FnOnce(Bench<'_>) -> T) -> T {
         let history = History::of(&self.records);
         let bench = Bench::of(Inputs {
             history: &history,
@@ -33,7 +38,7 @@ impl Story {
             day: self.today(),
             run: self.run,
         });
-        ask(&bench)
+        ask(bench)
     }
 
     /// What would be proposed today.
