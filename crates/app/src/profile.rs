@@ -2,6 +2,7 @@
 
 use crate::error::{AppError, Refusal};
 use crate::newel::{Books, NAME, PERSON, ROLE, card_of, role_name};
+use crate::threads::together;
 use crate::views::{PersonView, ProfileCard, Role};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::history::{History, Run};
@@ -13,10 +14,11 @@ use newel_engine::record::{Payload, Record, Versions};
 use newel_engine::state::State;
 use newel_engine::wording::VariantWords;
 use newel_exchange::PlanDocument;
-use newel_store::{Action, Change, Store, hash_of};
+use newel_store::{Action, Change, Store, hash_of, read_line};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::sync::Arc;
+use std::time::Duration;
 
 /// A profile that is open.
 pub struct Profile {
@@ -26,8 +28,10 @@ pub struct Profile {
     role: Role,
     pub(crate) books: Arc<Books>,
     cache: BTreeMap<PersonId, Known>,
-    /// How each client stands, as it was last worked out.
-    pub(crate) standings: BTreeMap<PersonId, crate::coach::Standing>,
+    /// What was last worked out of each client, at a glance.
+    pub(crate) glances: crate::coach::Glances,
+    /// How long whoever asks for many clients waits for an answer that is not whole; for the whole if it is not said.
+    pub(crate) patience: Option<Duration>,
 }
 
 /// What is known about one person, read from her lines.
@@ -222,7 +226,8 @@ impl Profile {
             .map(PersonId)
             .ok_or(Refusal::NoSuchProfile)?;
         let role = card_of(&store, &key)?.role;
-        Ok(Self { store, key, person, role, books, cache: BTreeMap::new(), standings: BTreeMap::new() })
+        let (cache, glances) = (BTreeMap::new(), crate::coach::Glances::default());
+        Ok(Self { store, key, person, role, books, cache, glances, patience: None })
     }
 
     /// Its folder's name.
@@ -269,7 +274,7 @@ impl Profile {
 
     pub(crate) fn forget(&mut self) {
         self.cache.clear();
-        self.standings.clear();
+        self.glances = crate::coach::Glances::default();
     }
 
     /// What is known about a person.
@@ -284,6 +289,33 @@ impl Profile {
         self.known_before(person)
     }
 
+    /// Reads several people at once, on as many threads as the machine has.
+    pub(crate) fn read_known(&mut self, people: &[PersonId]) -> Result<(), AppError> {
+        let unread: Vec<PersonId> = people.iter().copied().filter(|p| !self.cache.contains_key(p)).collect();
+        // In parts, so that the lines of hundreds do not stand in memory at once.
+        for part in unread.chunks(32) {
+            let mut lines = Vec::new();
+            for person in part {
+                lines.push((*person, self.store.lines(*person)?));
+            }
+            let books = &self.books;
+            let read = together(&lines, |(person, lines)| {
+                let records = lines.iter().map(|l| read_line(l)).collect::<Result<_, _>>()?;
+                Ok::<_, AppError>((*person, Known::of(books, records)))
+            })?;
+            for known in read {
+                let (person, known) = known?;
+                self.cache.insert(person, known);
+            }
+        }
+        Ok(())
+    }
+
+    /// What is known of somebody, if she was read already.
+    pub(crate) fn known_if_read(&self, person: PersonId) -> Option<&Known> {
+        self.cache.get(&person)
+    }
+
     /// As [`Profile::known`], of somebody that was read already.
     pub(crate) fn known_before(&self, person: PersonId) -> Result<&Known, AppError> {
         self.cache.get(&person).ok_or(AppError::Internal)
@@ -291,9 +323,7 @@ impl Profile {
 
     /// What is known about several people at once, in their order.
     pub(crate) fn known_of(&mut self, people: &[PersonId]) -> Result<Vec<(PersonId, &Known)>, AppError> {
-        for person in people {
-            self.known(*person)?;
-        }
+        self.read_known(people)?;
         let known = |person: &PersonId| self.cache.get(person).map(|k| (*person, k));
         Ok(people.iter().filter_map(known).collect())
     }
@@ -318,7 +348,6 @@ impl Profile {
         payloads: Vec<Payload>,
     ) -> Result<Change, AppError> {
         let change = self.store.write(action, now, person, payloads)?;
-        self.standings.remove(&person);
         if let Some(known) = self.cache.get_mut(&person) {
             known.extend(&change.records);
             known.read(&self.books);
@@ -364,7 +393,7 @@ impl Profile {
 
     pub(crate) fn forget_person(&mut self, person: PersonId) {
         self.cache.remove(&person);
-        self.standings.remove(&person);
+        self.glances.forget(person);
     }
 
     /// The latest correction of a record by whoever wrote it, or the record itself: what a further

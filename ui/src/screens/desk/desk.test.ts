@@ -3,7 +3,7 @@ import * as bridge from '$lib/bridge';
 import type { ClientView, DeskView, LadderView } from '$lib/types';
 import { DeskState, planFileName } from './desk.svelte';
 
-const DESK: DeskView = { queue: [], well: [], taken_in: 0 };
+const DESK: DeskView = { queue: [], well: [], unread: 0, taken_in: 0 };
 const ladder = (id: string, points = 0): LadderView => ({
   ladder: id,
   levels: [['a']],
