@@ -5,6 +5,7 @@ use crate::error::AppError;
 use crate::profile::Profile;
 use crate::views::{DeskEntry, DeskView};
 use chrono::{DateTime, Duration, FixedOffset};
+use newel_engine::ids::PersonId;
 
 impl Profile {
     /// The Desk.
@@ -15,15 +16,13 @@ impl Profile {
         self.coach_only()?;
         let day = now.date_naive();
         let (mut queue, mut well) = (Vec::new(), Vec::new());
-        let mut taken_in = 0;
         let overview = Overview::of(self)?;
         let mut people = self.everybody()?;
         people.retain(|p| !overview.archived.contains(p));
+        let lately = |p: &PersonId| overview.taken_in(*p).is_some_and(|t| now - t < Duration::hours(24));
+        let taken_in = u32::try_from(people.iter().filter(|p| lately(p)).count()).unwrap_or(u32::MAX);
         let looked = self.look(&overview, &people, day)?;
         for person in looked.people {
-            if overview.taken_in(person).is_some_and(|t| now - t < Duration::hours(24)) {
-                taken_in += 1;
-            }
             let glance = self.glances.of(person)?;
             let entry = DeskEntry {
                 person,

@@ -87,6 +87,23 @@ describe('the desk', () => {
     expect(desk.client?.client.person, 'nothing of one is shown under the name of the other').toBe('quick');
   });
 
+  it('shows its list as it comes, asks until it is whole, and says when that goes wrong', async () => {
+    const desk = new DeskState();
+    const left = [24, 12, 0];
+    const shown: (number | undefined)[] = [];
+    const pieces = vi.mocked(bridge.deskView).mockImplementation(() => {
+      shown.push(desk.view?.unread);
+      return Promise.resolve({ ...DESK, unread: left.shift() ?? 0 });
+    });
+    await desk.read();
+    expect(desk.view?.unread).toBe(0);
+    expect(shown, 'what came before is shown while the rest is asked for').toEqual([undefined, 24, 12]);
+    pieces.mockResolvedValueOnce({ ...DESK, unread: 9 }).mockRejectedValueOnce(new Error('gone'));
+    await desk.read();
+    expect(desk.view?.unread, 'what came stays').toBe(9);
+    expect([desk.doing.last, desk.doing.error !== null]).toEqual(['read', true]);
+  });
+
   it('begins the trend where something waits, else at the first ladder that has one', async () => {
     const view = vi.spyOn(bridge, 'clientView').mockResolvedValue(story('a'));
     const desk = new DeskState();

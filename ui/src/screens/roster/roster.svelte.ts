@@ -41,11 +41,6 @@ export class RosterState {
 
   groupsOf = $derived(groupNames(this.view?.groups ?? []));
 
-  /** Of how many clients the page knows already. */
-  get readSoFar(): number {
-    return (this.view?.clients.length ?? 0) + (this.view?.archived.length ?? 0);
-  }
-
   get narrowed(): boolean {
     return !isAll(this.filter);
   }
