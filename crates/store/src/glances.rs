@@ -58,6 +58,18 @@ impl Store {
         Ok(of)
     }
 
+    /// How many records about a person are here.
+    ///
+    /// # Errors
+    /// What SQLite says.
+    pub fn count(&self, person: PersonId) -> Result<usize, StoreError> {
+        self.read(|conn| {
+            Ok(conn
+                .prepare_cached("SELECT count(*) FROM records WHERE person = ?1")?
+                .query_row([person.to_string()], |row| row.get(0))?)
+        })
+    }
+
     /// All that was kept.
     ///
     /// # Errors
@@ -73,23 +85,23 @@ impl Store {
         })
     }
 
-    /// Keeps these in place of what was kept of the same people. Nothing is kept of somebody of whom the log holds no line,
-    /// and nothing at all in a database that is only looked at.
+    /// Keeps these in place of what was kept of the same people, each with the number of records that it was made from:
+    /// where more or fewer are here by now, or she was erased, it is not kept. Nothing is in a database that is only looked at.
     ///
     /// # Errors
     /// What SQLite says.
-    pub fn keep_glances(&mut self, kept: &[KeptGlance]) -> Result<(), StoreError> {
+    pub fn keep_glances(&mut self, kept: &[(KeptGlance, usize)]) -> Result<(), StoreError> {
         if self.opened() == Opened::ReadOnly {
             return Ok(());
         }
         self.change(|tx| {
             let mut put = tx.prepare_cached(
                 "INSERT INTO glances (person, key, value)
-                 SELECT ?1, ?2, ?3 WHERE EXISTS (SELECT 1 FROM streams WHERE person = ?1)
+                 SELECT ?1, ?2, ?3 WHERE ?4 > 0 AND ?4 = (SELECT count(*) FROM records WHERE person = ?1)
                  ON CONFLICT (person) DO UPDATE SET key = excluded.key, value = excluded.value",
             )?;
-            for KeptGlance { person, key, value } in kept {
-                put.execute(params![person.to_string(), key, value])?;
+            for (KeptGlance { person, key, value }, records) in kept {
+                put.execute(params![person.to_string(), key, value, records])?;
             }
             Ok(())
         })

@@ -19,7 +19,7 @@ use newel_engine::proposal::{Bench, Progress, progress};
 use newel_engine::reason::Fact;
 use newel_engine::record::{HoldAnswer, Voice};
 use newel_engine::{review, screening};
-use newel_store::{KeptGlance, StreamEnd, hash_of};
+use newel_store::{KeptGlance, hash_of};
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
@@ -77,10 +77,9 @@ pub(super) struct Looked {
     pub unread: u32,
 }
 
-/// Somebody to look at: what the key is made of, and the key.
+/// Somebody to look at, with the key of what is to be said of her.
 struct Asked {
     person: PersonId,
-    ends: Vec<StreamEnd>,
     key: String,
 }
 
@@ -100,15 +99,19 @@ impl Profile {
         missing.sort_by_key(|a| self.glances.place(a.person));
         let begun = Instant::now();
         let mut made = Vec::new();
-        let mut unread = missing.len();
-        for piece in missing.chunks(PIECE) {
+        let mut rest = &missing[..];
+        while !rest.is_empty() {
             if !made.is_empty() && self.patience.is_some_and(|p| begun.elapsed() >= p) {
                 break;
             }
-            made.extend(self.work_out(overview, piece, day)?);
-            looked.extend(piece);
-            unread -= piece.len();
+            // The longer the answer, the more is new in it: each costs the page as much as it says in all.
+            let piece = PIECE.max(looked.len() / 4).min(rest.len());
+            let (now, later) = rest.split_at(piece);
+            made.extend(self.work_out(overview, now, day)?);
+            looked.extend(now);
+            rest = later;
         }
+        let unread = rest.len();
         // What cannot be kept is worked out again at the next start; what was asked for is answered all the same.
         if !made.is_empty()
             && let Err(error) = self.store.keep_glances(&made)
@@ -152,7 +155,7 @@ impl Profile {
         people: &[PersonId],
         day: NaiveDate,
     ) -> Result<Vec<Asked>, AppError> {
-        let mut ends = self.store.stream_ends()?;
+        let ends = self.store.stream_ends()?;
         let json = |value: Result<String, serde_json::Error>| value.map_err(|_| AppError::Internal);
         let catalogue = match &self.glances.catalogue {
             Some((of, hash)) if Arc::ptr_eq(of, &self.books.catalogue) => hash.clone(),
@@ -169,10 +172,10 @@ impl Profile {
         people
             .iter()
             .map(|person| {
-                let ends = ends.remove(person).unwrap_or_default();
+                let ends = ends.get(person).map(Vec::as_slice).unwrap_or_default();
                 let log: Vec<_> = ends.iter().map(|e| (e.device, e.seq, &e.hash)).collect();
                 let key = json(serde_json::to_string(&(&all, person, log, overview.part_of(*person))))?;
-                Ok(Asked { person: *person, key: hash_of(&key), ends })
+                Ok(Asked { person: *person, key: hash_of(&key) })
             })
             .collect()
     }
@@ -183,10 +186,11 @@ impl Profile {
         overview: &Overview,
         asked: &[&Asked],
         day: NaiveDate,
-    ) -> Result<Vec<KeptGlance>, AppError> {
+    ) -> Result<Vec<(KeptGlance, usize)>, AppError> {
         for asked in asked {
             // Another program may have taken something in beside this one.
-            if self.known_if_read(asked.person).is_some_and(|k| !reaches(k, &asked.ends)) {
+            let here = self.store.count(asked.person)?;
+            if self.known_if_read(asked.person).is_some_and(|k| k.records.len() != here) {
                 self.forget_person(asked.person);
             }
         }
@@ -204,9 +208,12 @@ impl Profile {
         for (asked, glance) in asked.iter().zip(found) {
             let (person, key, glance) = (asked.person, asked.key.clone(), glance?);
             let value = serde_json::to_string(&glance).map_err(|_| AppError::Internal)?;
-            self.glances.of.insert(person, (key.clone(), glance));
+            kept.push((
+                KeptGlance { person, key: key.clone(), value },
+                self.known_before(person)?.records.len(),
+            ));
+            self.glances.of.insert(person, (key, glance));
             self.glances.made += 1;
-            kept.push(KeptGlance { person, key, value });
         }
         Ok(kept)
     }
@@ -225,16 +232,6 @@ impl Profile {
     pub fn glances_made(&self) -> usize {
         self.glances.made
     }
-}
-
-/// True if what is known of somebody goes as far as the lines that are here.
-fn reaches(known: &Known, ends: &[StreamEnd]) -> bool {
-    let mut last: BTreeMap<DeviceId, u64> = BTreeMap::new();
-    for record in &known.records {
-        let seq = last.entry(record.device).or_default();
-        *seq = record.seq.max(*seq);
-    }
-    last.len() == ends.len() && ends.iter().all(|e| last.get(&e.device) == Some(&e.seq))
 }
 
 /// A client at a glance, by her records and the programme that she trains.

@@ -10,6 +10,12 @@ fn kept(person: PersonId, key: &str, value: &str) -> KeptGlance {
     KeptGlance { person, key: key.to_owned(), value: value.to_owned() }
 }
 
+/// Keeps them as made from all that is here.
+fn keep(store: &mut Store, kept: &[KeptGlance]) {
+    let made: Vec<_> = kept.iter().map(|k| (k.clone(), store.count(k.person).unwrap())).collect();
+    store.keep_glances(&made).unwrap();
+}
+
 fn of(store: &Store) -> Vec<KeptGlance> {
     store.glances().unwrap()
 }
@@ -20,14 +26,14 @@ fn it_is_kept_replaced_and_emptied_and_the_log_never_notices() {
     write(&mut coach, 0, NOOR, profile("Noor"));
     write(&mut coach, 1, IMKE, profile("Imke"));
     let lines = coach.lines(NOOR).unwrap();
-    coach.keep_glances(&[kept(NOOR, "k", "one"), kept(IMKE, "k", "two")]).unwrap();
-    coach.keep_glances(&[kept(NOOR, "l", "three")]).unwrap();
+    keep(&mut coach, &[kept(NOOR, "k", "one"), kept(IMKE, "k", "two")]);
+    keep(&mut coach, &[kept(NOOR, "l", "three")]);
     assert_eq!(of(&coach), [kept(NOOR, "l", "three"), kept(IMKE, "k", "two")]);
     assert_eq!(coach.lines(NOOR).unwrap(), lines, "no part of the log");
     assert_whole(&coach, "it is not looked at");
     coach.rebuild_projections().unwrap();
     assert!(of(&coach).is_empty(), "what is made from the log is made anew");
-    coach.keep_glances(&[kept(NOOR, "k", "one")]).unwrap();
+    keep(&mut coach, &[kept(NOOR, "k", "one")]);
     coach.forget_glances().unwrap();
     assert!(of(&coach).is_empty());
     assert_eq!(coach.lines(NOOR).unwrap(), lines);
@@ -47,12 +53,14 @@ fn a_line_that_comes_ends_it_whoever_writes_it_and_of_nobody_else() {
     let ends = coach.stream_ends().unwrap();
     assert_eq!(ends[&NOOR].iter().map(|e| e.seq).collect::<Vec<_>>(), [2]);
     assert_eq!(ends[&NOOR][0].hash, newel_store::hash_of(&lines[2]));
-    coach.keep_glances(&[kept(NOOR, "k", "one"), kept(IMKE, "k", "two")]).unwrap();
+    keep(&mut coach, &[kept(NOOR, "k", "one"), kept(IMKE, "k", "two")]);
     take_in(&mut coach, NOOR, &lines);
     assert_eq!(coach.stream_ends().unwrap(), ends);
     assert_eq!(of(&coach), [kept(IMKE, "k", "two")]);
     write(&mut coach, 4, IMKE, note("hers"));
     assert!(of(&coach).is_empty());
+    coach.keep_glances(&[(kept(IMKE, "k", "made before the note"), 1)]).unwrap();
+    assert!(of(&coach).is_empty(), "it was not made from what is here");
 }
 
 #[test]
@@ -62,7 +70,7 @@ fn it_is_erased_with_her_and_nothing_is_kept_of_whom_no_line_is_here() {
     let mut coach = Store::open(&path).unwrap();
     write(&mut coach, 0, NOOR, profile("Noor"));
     write(&mut coach, 1, IMKE, profile("Imke"));
-    coach.keep_glances(&[kept(NOOR, "k", "Unverwechselbar at a glance"), kept(IMKE, "k", "two")]).unwrap();
+    keep(&mut coach, &[kept(NOOR, "k", "Unverwechselbar at a glance"), kept(IMKE, "k", "two")]);
     coach.erase_person(NOOR).unwrap();
     assert_eq!(of(&coach), [kept(IMKE, "k", "two")]);
     for file in fs::read_dir(folder.path()).unwrap() {
@@ -72,7 +80,8 @@ fn it_is_erased_with_her_and_nothing_is_kept_of_whom_no_line_is_here() {
             "it is overwritten and not only unlinked"
         );
     }
-    coach.keep_glances(&[kept(NOOR, "k", "written by whoever did not know")]).unwrap();
+    coach.keep_glances(&[(kept(NOOR, "k", "written by whoever did not know"), 1)]).unwrap();
+    keep(&mut coach, &[kept(NOOR, "k", "made from nothing")]);
     assert_eq!(of(&coach), [kept(IMKE, "k", "two")], "she is gone");
 }
 
@@ -82,7 +91,7 @@ fn a_backup_may_hold_it_and_a_database_of_the_third_schema_begins_without() {
     let (path, copy) = (folder.path().join("coach.db"), folder.path().join("backup.db"));
     let mut coach = Store::open(&path).unwrap();
     write(&mut coach, 0, NOOR, profile("Noor"));
-    coach.keep_glances(&[kept(NOOR, "k", "one")]).unwrap();
+    keep(&mut coach, &[kept(NOOR, "k", "one")]);
     coach.backup_to(&copy).unwrap();
     assert_eq!(of(&Store::open_read_only(&copy).unwrap()), [kept(NOOR, "k", "one")]);
     drop(coach);
@@ -95,7 +104,7 @@ fn a_backup_may_hold_it_and_a_database_of_the_third_schema_begins_without() {
         .unwrap();
     let before = content(&path);
     let mut look = Store::open_read_only(&path).unwrap();
-    look.keep_glances(&[kept(NOOR, "k", "one")]).unwrap();
+    keep(&mut look, &[kept(NOOR, "k", "one")]);
     assert!(of(&look).is_empty(), "it is looked at and stays as it is");
     drop(look);
     let mut coach = Store::open(&path).unwrap();
@@ -103,7 +112,7 @@ fn a_backup_may_hold_it_and_a_database_of_the_third_schema_begins_without() {
     let after: Vec<_> =
         content(&path).into_iter().filter(|(table, _)| before.iter().any(|(b, _)| b == table)).collect();
     assert_eq!(after, before, "every row of every table is as it was");
-    coach.keep_glances(&[kept(NOOR, "k", "one")]).unwrap();
+    keep(&mut coach, &[kept(NOOR, "k", "one")]);
     write(&mut coach, 1, NOOR, note("more"));
     assert!(of(&coach).is_empty(), "it ends with a line here too");
     assert_whole(&coach, "the log is sound");

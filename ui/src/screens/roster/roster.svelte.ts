@@ -15,8 +15,12 @@ export type Asking =
   | { what: 'programme'; client: RosterEntry | null }
   | { what: 'groups'; client: null };
 
-/** So many lines are drawn in one frame; more follow as far as they are seen, so that the first stand and keys are answered. */
+/** So many lines are drawn in one frame; more follow as far as they are seen, so that the first stand at once. */
 export const PIECE = 6;
+/** So many fill a window: those stay drawn while she types. */
+const SEEN = 12;
+/** So many milliseconds after a key the rest is drawn, so that the next key does not have to wait. */
+const PAUSE = 200;
 
 export class RosterState {
   view = $state.raw<RosterView | null>(null);
@@ -26,6 +30,7 @@ export class RosterState {
   removed = $state.raw<GroupView | null>(null);
   /** How many lines may be drawn now. */
   drawn = $state(PIECE);
+  #quiet = 0;
   doing = new Doing();
 
   #names = $derived(namesOf([...(this.view?.clients ?? []), ...(this.view?.archived ?? [])]));
@@ -47,12 +52,13 @@ export class RosterState {
 
   set(change: Partial<Filter>): void {
     this.filter = { ...this.filter, ...change };
-    this.drawn = PIECE;
+    this.drawn = Math.min(this.drawn, SEEN);
+    this.#quiet = performance.now() + PAUSE;
   }
 
-  /** Lets a further piece be drawn. */
+  /** Lets a further piece be drawn, but not between two keys. */
   more(): void {
-    this.drawn += PIECE;
+    if (performance.now() >= this.#quiet) this.drawn += PIECE;
   }
 
   /** Lets all be drawn. */
