@@ -89,6 +89,8 @@ async fn main() -> Result<()> {
         command(&window, name).await?;
     }
     let full = FULL.min(clients);
+    // Until the first client's story stands beside the list.
+    tokio::time::sleep(std::time::Duration::from_secs(4)).await;
     for _ in 0..3 {
         screen(&window, "roster", "[data-testid=roster] > details", full).await?;
         screen(&window, "desk", "[data-testid^=desk-entry-]", 1).await?;
