@@ -10,9 +10,41 @@ use newel_engine::review::FINDING_CODES;
 use newel_engine::revision::CHANGE_CODES;
 use newel_engine::rules::{Asks, RulePack};
 use std::collections::{BTreeMap, BTreeSet};
-use std::path::Path;
+use std::hash::{DefaultHasher, Hash as _, Hasher as _};
+use std::path::{Path, PathBuf};
+
+/// What the answers of the program are made by, of which kept ones must not survive a change.
+const SOURCES: [&str; 7] =
+    ["../engine/src", "../engine/data", "../store/src", "../exchange/src", "src", "data", "../../Cargo.lock"];
+
+/// A hash over all of [`SOURCES`]: the same for the same sources, wherever they lie.
+fn code() -> Result<String, Box<dyn std::error::Error>> {
+    let mut hasher = DefaultHasher::new();
+    for source in SOURCES {
+        println!("cargo::rerun-if-changed={source}");
+        let mut files = Vec::new();
+        files_in(Path::new(source), &mut files)?;
+        files.sort();
+        for file in files {
+            (file.to_string_lossy().replace('\\', "/"), std::fs::read(&file)?).hash(&mut hasher);
+        }
+    }
+    Ok(format!("{:016x}", hasher.finish()))
+}
+
+fn files_in(path: &Path, files: &mut Vec<PathBuf>) -> std::io::Result<()> {
+    if !path.is_dir() {
+        files.push(path.to_owned());
+        return Ok(());
+    }
+    for entry in std::fs::read_dir(path)? {
+        files_in(&entry?.path(), files)?;
+    }
+    Ok(())
+}
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {
+    println!("cargo::rustc-env=NEWEL_CODE={}", code()?);
     let locales = Path::new("../../locales");
     println!("cargo::rerun-if-changed={}", locales.display());
     let catalogue = Catalogue::built_in()?;

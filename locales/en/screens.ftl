@@ -325,6 +325,11 @@ report-unchanged = Nothing was changed by it.
 ## Roster
 
 roster-title = Roster
+clients-read = { $read } of { $count } clients read
+roster-more = Show { $count ->
+    [one] one more
+   *[other] { $count } more
+}
 roster-sub = { $count ->
     [0] No clients yet
     [one] One client

@@ -331,6 +331,11 @@ report-unchanged = No cambió nada con este archivo.
 ## Roster
 
 roster-title = Clientas
+clients-read = Leyendo los registros: { $read } de { $count } clientas
+roster-more = Mostrar { $count ->
+    [one] una más
+   *[other] { $count } más
+}
 roster-sub = { $count ->
     [0] Aún no hay clientas
     [one] Una clienta

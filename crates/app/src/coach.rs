@@ -4,6 +4,7 @@ mod advice;
 mod answers;
 mod class;
 mod desk;
+mod glance;
 mod groups;
 mod overview;
 mod plans;
@@ -14,7 +15,8 @@ mod rooms;
 mod roster;
 mod words;
 
-pub(crate) use overview::{Standing, TAKEN_IN};
+pub(crate) use glance::Glances;
+pub(crate) use overview::TAKEN_IN;
 pub use receipt::Whom;
 
 use crate::error::{AppError, Refusal};

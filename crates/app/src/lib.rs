@@ -23,6 +23,7 @@ mod said;
 pub mod simulate;
 mod stopped;
 pub mod strength;
+mod threads;
 pub mod train;
 pub mod train_view;
 pub mod views;

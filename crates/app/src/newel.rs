@@ -12,6 +12,7 @@ use newel_exchange::{Document, FileError};
 use newel_store::{Action, Store};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
+use std::time::Duration;
 use uuid::Uuid;
 
 /// What the engine works with, read once.
@@ -40,6 +41,8 @@ pub struct Newel {
     data: PathBuf,
     books: Arc<Books>,
     open: Option<Profile>,
+    /// As [`Profile`] has it, for each that is opened.
+    patience: Option<Duration>,
 }
 
 const DATABASE: &str = "newel.db";
@@ -61,12 +64,20 @@ impl Newel {
         let profiles = data.join("profiles");
         std::fs::create_dir_all(&profiles)
             .map_err(|source| FileError::Unwritten { path: profiles, source })?;
-        let mut newel = Self { data, books: Books::built_in()?, open: None };
+        let mut newel = Self { data, books: Books::built_in()?, open: None, patience: None };
         if let Ok(key) = std::fs::read_to_string(newel.last_file()) {
             // A profile that cannot be opened is said when it is chosen, not by a dead window.
             drop(newel.profile_open(key.trim()));
         }
         Ok(newel)
+    }
+
+    /// From now on Roster and Desk answer soon after so long rather than whole: for a window, whose page asks again.
+    pub fn answer_in_pieces(&mut self, patience: Duration) {
+        self.patience = Some(patience);
+        if let Some(profile) = &mut self.open {
+            profile.patience = self.patience;
+        }
     }
 
     fn last_file(&self) -> PathBuf {
@@ -159,7 +170,9 @@ impl Newel {
         // The old one is closed first: a profile is open once.
         self.open = None;
         let store = Store::open(&path)?;
-        self.open = Some(Profile::of(store, key.to_owned(), Arc::clone(&self.books))?);
+        let mut profile = Profile::of(store, key.to_owned(), Arc::clone(&self.books))?;
+        profile.patience = self.patience;
+        self.open = Some(profile);
         newel_exchange::write_whole(self.last_file(), key.as_bytes())?;
         self.app_view()
     }

@@ -4,14 +4,16 @@ use crate::error::{AppError, Refusal};
 pub(crate) use crate::known::newest_first;
 pub use crate::known::{Known, Plan, plans_in};
 use crate::newel::{Books, NAME, PERSON, ROLE, card_of, role_name};
+use crate::threads::together;
 use crate::views::{PersonView, ProfileCard, Role};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use newel_engine::ids::{DeviceId, PersonId, RecordId, RunId};
 use newel_engine::record::{Payload, Versions};
-use newel_store::{Action, Change, Store, hash_of};
+use newel_store::{Action, Change, Store, hash_of, read_line};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::sync::Arc;
+use std::time::Duration;
 
 /// A profile that is open.
 pub struct Profile {
@@ -21,8 +23,10 @@ pub struct Profile {
     role: Role,
     pub(crate) books: Arc<Books>,
     cache: BTreeMap<PersonId, Known>,
-    /// How each client stands, as it was last worked out.
-    pub(crate) standings: BTreeMap<PersonId, crate::coach::Standing>,
+    /// What was last worked out of each client, at a glance.
+    pub(crate) glances: crate::coach::Glances,
+    /// How long whoever asks for many clients waits for an answer that is not whole; for the whole if it is not said.
+    pub(crate) patience: Option<Duration>,
 }
 
 /// Versions of engine, catalogue and rule pack.
@@ -73,7 +77,8 @@ impl Profile {
             .map(PersonId)
             .ok_or(Refusal::NoSuchProfile)?;
         let role = card_of(&store, &key)?.role;
-        Ok(Self { store, key, person, role, books, cache: BTreeMap::new(), standings: BTreeMap::new() })
+        let (cache, glances) = (BTreeMap::new(), crate::coach::Glances::default());
+        Ok(Self { store, key, person, role, books, cache, glances, patience: None })
     }
 
     /// Its folder's name.
@@ -120,7 +125,7 @@ impl Profile {
 
     pub(crate) fn forget(&mut self) {
         self.cache.clear();
-        self.standings.clear();
+        self.glances = crate::coach::Glances::default();
     }
 
     /// What is known about a person.
@@ -135,6 +140,33 @@ impl Profile {
         self.known_before(person)
     }
 
+    /// Reads several people at once, on as many threads as the machine has.
+    pub(crate) fn read_known(&mut self, people: &[PersonId]) -> Result<(), AppError> {
+        let unread: Vec<PersonId> = people.iter().copied().filter(|p| !self.cache.contains_key(p)).collect();
+        // In parts, so that the lines of hundreds do not stand in memory at once.
+        for part in unread.chunks(32) {
+            let mut lines = Vec::new();
+            for person in part {
+                lines.push((*person, self.store.lines(*person)?));
+            }
+            let books = &self.books;
+            let read = together(&lines, |(person, lines)| {
+                let records = lines.iter().map(|l| read_line(l)).collect::<Result<_, _>>()?;
+                Ok::<_, AppError>((*person, Known::of(books, records)))
+            })?;
+            for known in read {
+                let (person, known) = known?;
+                self.cache.insert(person, known);
+            }
+        }
+        Ok(())
+    }
+
+    /// What is known of somebody, if she was read already.
+    pub(crate) fn known_if_read(&self, person: PersonId) -> Option<&Known> {
+        self.cache.get(&person)
+    }
+
     /// As [`Profile::known`], of somebody that was read already.
     pub(crate) fn known_before(&self, person: PersonId) -> Result<&Known, AppError> {
         self.cache.get(&person).ok_or(AppError::Internal)
@@ -142,9 +174,7 @@ impl Profile {
 
     /// What is known about several people at once, in their order.
     pub(crate) fn known_of(&mut self, people: &[PersonId]) -> Result<Vec<(PersonId, &Known)>, AppError> {
-        for person in people {
-            self.known(*person)?;
-        }
+        self.read_known(people)?;
         let known = |person: &PersonId| self.cache.get(person).map(|k| (*person, k));
         Ok(people.iter().filter_map(known).collect())
     }
@@ -169,7 +199,6 @@ impl Profile {
         payloads: Vec<Payload>,
     ) -> Result<Change, AppError> {
         let change = self.store.write(action, now, person, payloads)?;
-        self.standings.remove(&person);
         if let Some(known) = self.cache.get_mut(&person) {
             known.extend(&change.records);
             known.read(&self.books);
@@ -215,7 +244,7 @@ impl Profile {
 
     pub(crate) fn forget_person(&mut self, person: PersonId) {
         self.cache.remove(&person);
-        self.standings.remove(&person);
+        self.glances.forget(person);
     }
 
     /// The latest correction of a record by whoever wrote it, or the record itself: what a further

@@ -5,7 +5,11 @@ use crate::newel::Newel;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::PathBuf;
 use std::sync::mpsc;
+use std::time::Duration;
 use tokio::sync::oneshot;
+
+/// So long the page waits for what is worked out about many clients; then it is told of how many, and asks again.
+const PATIENCE: Duration = Duration::from_millis(40);
 
 type Job = Box<dyn FnOnce(&mut Newel) + Send>;
 
@@ -23,6 +27,7 @@ impl Worker {
     pub fn start(data: PathBuf) -> Result<Self, AppError> {
         let (jobs, inbox) = mpsc::channel::<Job>();
         let mut newel = Newel::open(data)?;
+        newel.answer_in_pieces(PATIENCE);
         std::thread::Builder::new()
             .name("newel-log".to_owned())
             .spawn(move || {

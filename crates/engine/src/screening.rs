@@ -3,11 +3,11 @@
 use crate::proposal::Bench;
 use crate::stage::{Stage, TERM_DAYS};
 use chrono::{NaiveDate, TimeDelta};
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 /// Why screening is due.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
 #[serde(tag = "why", content = "number", rename_all = "snake_case")]
 #[ts(export)]
 pub enum ScreenWhy {
@@ -28,7 +28,7 @@ pub enum ScreenWhy {
 }
 
 /// A screening that is due.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[ts(export)]
 pub struct ScreenDue {
     /// Why.

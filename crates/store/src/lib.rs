@@ -31,6 +31,7 @@ mod check;
 mod drafts;
 mod erase;
 mod error;
+mod glances;
 mod id_source;
 mod instance;
 mod line;
@@ -49,10 +50,11 @@ pub use arrange::{Arrangement, Group, SentHead};
 pub use check::{Finding, Findings};
 pub use drafts::DraftRow;
 pub use error::StoreError;
+pub use glances::{KeptGlance, StreamEnd};
 pub use id_source::IdSource;
 pub use line::{HASH_LENGTH, hash_of};
 pub use open::{Opened, Store};
-pub use read::{PersonSummary, StreamHead, is_known};
+pub use read::{PersonSummary, StreamHead, is_known, read_line};
 pub use rows::{MarkRow, MarkSource, SessionRow, SetRow};
 pub use take_in::{
     Existing, Gap, KnownLine, NewLine, Refusal, Refused, TakeInPlan, TakeInReport, plan_take_in,

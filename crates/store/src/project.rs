@@ -26,6 +26,8 @@ pub(crate) fn rebuild(conn: &Connection) -> Result<(), StoreError> {
     for table in PROJECTIONS {
         conn.execute(&format!("DELETE FROM {table}"), [])?;
     }
+    // What was worked out from the log and kept goes too: it is made anew when it is next asked for.
+    conn.execute("DELETE FROM glances", [])?;
     let mut lines = conn.prepare("SELECT line FROM records ORDER BY arrival")?;
     let mut rows = lines.query([])?;
     while let Some(row) = rows.next()? {

@@ -392,8 +392,11 @@ fn mark_row(row: &Row<'_>) -> rusqlite::Result<MarkRow> {
     })
 }
 
-/// Reads a stored line.
-pub(crate) fn read_line(line: &str) -> Result<Record, StoreError> {
+/// Reads a line as [`Store::lines`] gives it: also for whoever reads those of many people on several threads.
+///
+/// # Errors
+/// [`StoreError::LineUnreadable`] for a damaged line.
+pub fn read_line(line: &str) -> Result<Record, StoreError> {
     Record::parse(line).map_err(|error| StoreError::unreadable(line, &error))
 }
 

@@ -9,15 +9,22 @@ use std::path::Path;
 pub(crate) const APPLICATION_ID: i64 = 0x4E65_776C;
 
 /// The schema version that this program writes: how many migrations there are.
-pub(crate) const SCHEMA: i64 = 3;
+pub(crate) const SCHEMA: i64 = 4;
 
 /// From this version on a coach's arrangement is kept; an older database that is only looked at has none.
 pub(crate) const ARRANGED: i64 = 3;
 
+/// From this version on glances are kept; an older database that is only looked at has none.
+pub(crate) const GLANCED: i64 = 4;
+
 /// The migrations in order. One is only ever added at the end; a released one is never edited.
 /// An older program may not open a newer schema: it says that it is too old and touches nothing.
-const MIGRATIONS: [M<'_>; SCHEMA as usize] =
-    [M::up(include_str!("sql/v1.sql")), M::up(include_str!("sql/v2.sql")), M::up(include_str!("sql/v3.sql"))];
+const MIGRATIONS: [M<'_>; SCHEMA as usize] = [
+    M::up(include_str!("sql/v1.sql")),
+    M::up(include_str!("sql/v2.sql")),
+    M::up(include_str!("sql/v3.sql")),
+    M::up(include_str!("sql/v4.sql")),
+];
 
 /// The tables that are made from the log, children before parents of a deletion.
 pub(crate) const PROJECTIONS: [&str; 6] =

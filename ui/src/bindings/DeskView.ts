@@ -10,9 +10,13 @@ export type DeskView = {
  */
 queue: Array<DeskEntry>, 
 /**
- * How many need none.
+ * Who needs none, by name.
  */
 well: Array<DeskEntry>, 
+/**
+ * Of how many more it is still being worked out; asking again brings them.
+ */
+unread: number, 
 /**
  * Records taken in within the last 24 hours, and files.
  */

@@ -23,6 +23,10 @@ clients: Array<RosterEntry>,
  */
 archived: Array<RosterEntry>, 
 /**
+ * Of how many more it is still being worked out; asking again brings them.
+ */
+unread: number, 
+/**
  * The coach's groups, in her order.
  */
 groups: Array<GroupView>, 

@@ -1,6 +1,7 @@
 //! One client's story, and what the coach answers to it: notes, holds, starts.
 
 use super::checked_text;
+use super::glance::Glance;
 use super::overview::{Overview, last_sent};
 use super::roster::choices;
 use crate::error::{AppError, Refusal};
@@ -29,14 +30,14 @@ impl Profile {
         let books = self.books();
         let known = self.client(person)?;
         let overview = Overview::of(self)?;
-        let findings = self.standing(&overview, person, day)?.findings.clone();
+        let Glance { entry, findings } = self.glance(&overview, person, day)?.clone();
         let sent_until = last_sent(&known);
         let trains = known.on(day);
         let bench = trains.bench(day, None);
         let next_plan = trains.plan.as_ref().and_then(|p| next_session(known.history(), &p.programme));
         let holds = bench.as_ref().map(|b| holds(b)).unwrap_or_default();
         Ok(ClientView {
-            client: self.roster_entry(&overview, person, day)?,
+            client: entry,
             choices: choices(&books.catalogue, trains.plan.as_ref().map(|p| &p.programme)),
             findings,
             ladders: ladders(&known, &books, day),

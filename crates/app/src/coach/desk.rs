@@ -1,11 +1,11 @@
 //! The Desk: who waits for the coach, and why.
 
-use super::client_name;
 use super::overview::Overview;
 use crate::error::AppError;
 use crate::profile::Profile;
 use crate::views::{DeskEntry, DeskView};
 use chrono::{DateTime, Duration, FixedOffset};
+use newel_engine::ids::PersonId;
 
 impl Profile {
     /// The Desk.
@@ -16,20 +16,20 @@ impl Profile {
         self.coach_only()?;
         let day = now.date_naive();
         let (mut queue, mut well) = (Vec::new(), Vec::new());
-        let mut taken_in = 0;
         let overview = Overview::of(self)?;
-        for person in self.everybody()?.into_iter().filter(|p| !overview.archived.contains(p)) {
-            if overview.taken_in(person).is_some_and(|t| now - t < Duration::hours(24)) {
-                taken_in += 1;
-            }
-            let findings = self.standing(&overview, person, day)?.findings.clone();
-            let history = self.known_before(person)?.history();
+        let mut people = self.everybody()?;
+        people.retain(|p| !overview.archived.contains(p));
+        let lately = |p: &PersonId| overview.taken_in(*p).is_some_and(|t| now - t < Duration::hours(24));
+        let taken_in = u32::try_from(people.iter().filter(|p| lately(p)).count()).unwrap_or(u32::MAX);
+        let looked = self.look(&overview, &people, day)?;
+        for person in looked.people {
+            let glance = self.glances.of(person)?;
             let entry = DeskEntry {
                 person,
-                name: client_name(history),
-                stage: history.stage().map(|s| s.on(day)),
-                last_session: history.runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day),
-                findings,
+                name: glance.entry.name.clone(),
+                stage: glance.entry.stage,
+                last_session: glance.entry.last_session,
+                findings: glance.findings.clone(),
             };
             if entry.findings.is_empty() { well.push(entry) } else { queue.push(entry) }
         }
@@ -39,6 +39,6 @@ impl Profile {
             urge(a).cmp(&urge(b)).then(b.findings.len().cmp(&a.findings.len())).then(a.name.cmp(&b.name))
         });
         well.sort_by_key(|e| e.name.to_lowercase());
-        Ok(DeskView { queue, well, taken_in })
+        Ok(DeskView { queue, well, unread: looked.unread, taken_in })
     }
 }

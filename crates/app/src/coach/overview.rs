@@ -1,18 +1,17 @@
 //! What a look at many clients asks the database for once and not for each: what was given, what was sent, who is laid
-//! aside; and how each client stands, worked out anew only where something of her has changed.
+//! aside.
 
 use super::built_in_programmes;
 use super::programmes::programme_of;
 use crate::error::AppError;
 use crate::profile::{Known, Profile};
-use crate::views::{FilesView, FindingView, PlanStanding, Urge, WaitsView};
+use crate::views::{FilesView, PlanStanding};
 use chrono::{DateTime, FixedOffset, NaiveDate, Utc};
-use newel_engine::ids::{PersonId, ProgrammeId};
+use newel_engine::ids::{DeviceId, PersonId};
 use newel_engine::programme::Programme;
-use newel_engine::reason::Fact;
-use newel_engine::record::{HoldAnswer, Payload};
-use newel_engine::{review, screening};
+use newel_engine::record::Payload;
 use newel_store::{SentHead, hash_of};
+use serde::Serialize;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// The setting that names the programme that was given to a client.
@@ -97,6 +96,15 @@ impl Overview {
         self.sent.get(&person).filter(|s| s.sequence >= hers && s.sequence >= last)
     }
 
+    /// What of it bears on a client, for the key of what is worked out about her.
+    pub fn part_of(&self, person: PersonId) -> impl Serialize {
+        let id = person.to_string();
+        let written = self.given(person).map(|w| (w.content.clone(), w.programme.revision));
+        let sent = self.sent.get(&person).map(|s| (s.sequence, s.at_ms, s.content.clone(), s.begins));
+        let set = [&self.given, &self.begins, &self.taken_in].map(|of| of.get(&id).cloned());
+        (set, written, sent)
+    }
+
     /// The programme that a client trains on a day: by her log, else the one that was given.
     pub fn trains<'a>(&'a self, person: PersonId, known: &'a Known, day: NaiveDate) -> Option<&'a Programme> {
         let hers = known.on(day).plan.as_ref().map(|p| &p.programme);
@@ -121,18 +129,6 @@ pub(super) fn last_sent(known: &Known) -> Option<DateTime<FixedOffset>> {
     known.records.iter().filter(|r| matches!(r.payload, Payload::PlanSent { .. })).map(|r| r.at).max()
 }
 
-/// How a client stands on a day, by the programme that she trains.
-pub(crate) struct Standing {
-    day: NaiveDate,
-    programme: Option<(ProgrammeId, u32)>,
-    /// What the programme of her log says, as [`content_of`] has it.
-    hers: Option<String>,
-    /// What there is to see, most urgent first.
-    pub findings: Vec<FindingView>,
-    /// What waits.
-    pub waits: WaitsView,
-}
-
 impl Profile {
     /// Every programme that there is, put away or not, whole or not.
     fn all_programmes(&self) -> Result<Vec<Programme>, AppError> {
@@ -142,108 +138,43 @@ impl Profile {
         Ok(all)
     }
 
-    /// The coach's clients: everybody in the log but herself, those laid aside too. What is known of each is read.
-    pub(super) fn everybody(&mut self) -> Result<Vec<PersonId>, AppError> {
+    /// The coach's clients: everybody in the log but herself, those laid aside too.
+    pub(super) fn everybody(&self) -> Result<Vec<PersonId>, AppError> {
         let own = self.person();
-        let people: Vec<PersonId> = self.store.people()?.into_iter().filter(|p| *p != own).collect();
-        for person in &people {
-            self.known(*person)?;
-        }
-        Ok(people)
+        Ok(self.store.people()?.into_iter().filter(|p| *p != own).collect())
     }
+}
 
-    /// How a client stands today; kept until something of her changes.
-    pub(super) fn standing(
-        &mut self,
-        overview: &Overview,
-        person: PersonId,
-        day: NaiveDate,
-    ) -> Result<&Standing, AppError> {
-        self.known(person)?;
-        let known = self.known_before(person)?;
-        let trains = overview.trains(person, known, day);
-        let programme = trains.map(|p| (p.id, p.revision));
-        let fits = self.standings.get(&person).is_some_and(|s| s.day == day && s.programme == programme);
-        if !fits {
-            // Before a programme was given safety still has its say.
-            let none = Programme::empty();
-            let standing = self.worked_out(person, known, trains.unwrap_or(&none), day)?;
-            self.standings.insert(person, Standing { programme, ..standing });
-        }
-        self.standings.get(&person).ok_or(AppError::Internal)
-    }
-
-    fn worked_out(
-        &self,
-        person: PersonId,
-        known: &Known,
-        programme: &Programme,
-        day: NaiveDate,
-    ) -> Result<Standing, AppError> {
-        let bench = known.on(day).bench_for(programme, day, None);
-        let mut findings: Vec<FindingView> = review::findings(&bench)
-            .into_iter()
-            .map(|f| FindingView {
-                code: f.code.to_owned(),
-                urge: match f.urge {
-                    review::Urge::Stop => Urge::Stop,
-                    review::Urge::Attention => Urge::Attention,
-                    review::Urge::Look => Urge::Look,
-                },
-                facts: f.facts,
-            })
-            .collect();
-        let missing = self.store.streams_with_gaps(person)?;
-        if missing > 0 {
-            let facts = BTreeMap::from([("count".to_owned(), Fact::Number(f64::from(missing)))]);
-            findings.push(FindingView { code: "gap".to_owned(), urge: Urge::Look, facts });
-        }
-        findings.sort_by_key(|f| f.urge);
-        let holds = bench.state.open_holds().filter(|h| h.answer != Some(HoldAnswer::KeepResting)).count();
-        let waits = WaitsView {
-            red: bench.state.open_reds().next().is_some(),
-            holds: u16::try_from(holds).unwrap_or(u16::MAX),
-            clearance: !bench.ground.waits.is_empty(),
-            screen: screening::due(&bench).first().copied(),
-        };
-        let hers = known.plan.as_ref().map(|p| content_of(&p.programme)).transpose()?;
-        Ok(Standing { day, programme: None, hers, findings, waits })
-    }
-
+impl Overview {
     /// How the files between coach and client stand.
     pub(super) fn files_of(
         &self,
-        overview: &Overview,
         person: PersonId,
         known: &Known,
+        device: DeviceId,
         day: NaiveDate,
     ) -> Result<FilesView, AppError> {
-        let device = self.store.device()?;
         let hers = known.plan.as_ref();
-        let brings = overview.brings(person, known);
+        let brings = self.brings(person, known);
         let sent = last_sent(known);
         let last = last_sequence(known);
         // What she was sent last: kept here, or in her log where she has taken it in.
-        let kept = overview.last_kept(person, known);
+        let kept = self.last_kept(person, known);
         let ahead = |begins: Option<NaiveDate>| begins.filter(|b| *b > day);
         let plan = match brings {
-            _ if overview.is_unfinished(person) => PlanStanding::Unfinished,
+            _ if self.is_unfinished(person) => PlanStanding::Unfinished,
             None => PlanStanding::None,
             Some(_) if last.is_none() && hers.is_none() => PlanStanding::NotSent,
             Some(brings) => {
-                // Worked out once with how she stands; long to do for hundreds.
-                let has = match self.standings.get(&person).map(|s| s.hers.clone()) {
-                    Some(has) => has,
-                    None => hers.map(|h| content_of(&h.programme)).transpose()?,
-                };
-                let content = match (overview.given(person), &has) {
+                let has = hers.map(|h| content_of(&h.programme)).transpose()?;
+                let content = match (self.given(person), &has) {
                     (Some(given), _) => given.content.clone(),
                     (None, Some(has)) => has.clone(),
                     (None, None) => content_of(brings)?,
                 };
                 let same = match (kept, &has) {
                     (Some(kept), _) => {
-                        kept.content == content && ahead(kept.begins) == ahead(overview.begins(person))
+                        kept.content == content && ahead(kept.begins) == ahead(self.begins(person))
                     }
                     (None, Some(has)) => *has == content,
                     (None, None) => false,
@@ -262,9 +193,9 @@ impl Profile {
             sent,
             arrived: last.is_some_and(|l| hers.is_some_and(|h| h.sequence >= l)),
             unsent: u32::try_from(unsent).unwrap_or(u32::MAX),
-            taken_in: overview.taken_in(person),
+            taken_in: self.taken_in(person),
             brings: brings.filter(|b| hers.is_none_or(|h| h.programme.id != b.id)).map(|b| b.title.clone()),
-            begins: ahead(overview.begins(person)),
+            begins: ahead(self.begins(person)),
         })
     }
 }

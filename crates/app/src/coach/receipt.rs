@@ -46,9 +46,7 @@ impl Profile {
             return Err(Refusal::NothingChosen.into());
         }
         self.are_clients(&people)?;
-        for person in &people {
-            self.known(*person)?;
-        }
+        self.read_known(&people)?;
         let name = |p: &PersonId| self.known_before(*p).map(|k| client_name(k.history())).unwrap_or_default();
         people.sort_by_cached_key(|p| (name(p).to_lowercase(), *p));
         people.dedup();

@@ -27,8 +27,8 @@ impl Profile {
         self.are_clients(people)?;
         let overview = Overview::of(self)?;
         let mut views = Vec::new();
+        self.read_known(people)?;
         for person in people {
-            self.known(*person)?;
             views.push(self.revision_of(&overview, *person, now.date_naive())?);
         }
         views.sort_by_cached_key(|v| v.name.to_lowercase());
@@ -59,7 +59,7 @@ impl Profile {
         day: NaiveDate,
     ) -> Result<RevisionView, AppError> {
         let known = self.known_before(person)?;
-        let files = self.files_of(overview, person, known, day)?;
+        let files = overview.files_of(person, known, self.store.device()?, day)?;
         let finished = files.plan != PlanStanding::Unfinished;
         let after = overview.brings(person, known).filter(|_| finished);
         let before = self.has(overview, person, known)?;

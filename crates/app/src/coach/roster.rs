@@ -5,10 +5,7 @@ use super::{checked_text, client_name};
 use crate::error::{AppError, Refusal};
 use crate::newel::checked_name;
 use crate::profile::Profile;
-use crate::views::{
-    ClientForm, ClientView, ConditionChoice, GiveTo, KitShort, LadderChoice, ProgrammeWeek, RosterEntry,
-    RosterView,
-};
+use crate::views::{ClientForm, ClientView, ConditionChoice, GiveTo, KitShort, LadderChoice, RosterView};
 use chrono::{DateTime, Days, FixedOffset, NaiveDate};
 use newel_engine::catalogue::{Catalogue, Ladder};
 use newel_engine::ids::{LadderId, PersonId, ProgrammeId, RecordId};
@@ -29,8 +26,9 @@ impl Profile {
         let day = now.date_naive();
         let overview = Overview::of(self)?;
         let (mut clients, mut archived) = (Vec::new(), Vec::new());
-        for person in self.everybody()? {
-            let entry = self.roster_entry(&overview, person, day)?;
+        let looked = self.look(&overview, &self.everybody()?, day)?;
+        for person in looked.people {
+            let entry = self.glances.of(person)?.entry.clone();
             if overview.archived.contains(&person) { archived.push(entry) } else { clients.push(entry) }
         }
         for list in [&mut clients, &mut archived] {
@@ -41,6 +39,7 @@ impl Profile {
             today: day,
             clients,
             archived,
+            unread: looked.unread,
             groups: self.groups()?,
             conditions: rules
                 .conditions()
@@ -56,50 +55,6 @@ impl Profile {
                 .collect(),
             programmes: self.programmes()?,
             ladders: self.books.catalogue.ladders.iter().map(choice).collect(),
-        })
-    }
-
-    pub(super) fn roster_entry(
-        &mut self,
-        overview: &Overview,
-        person: PersonId,
-        day: NaiveDate,
-    ) -> Result<RosterEntry, AppError> {
-        let waits = self.standing(overview, person, day)?.waits;
-        let known = self.known_before(person)?;
-        let history = known.history();
-        let intake = history.intake();
-        let trains = overview.trains(person, known, day);
-        let last_session = history.runs.iter().rev().find(|r| !r.sets.is_empty()).map(|r| r.day);
-        Ok(RosterEntry {
-            person,
-            name: client_name(history),
-            stage: history.stage().map(|s| s.on(day)),
-            stage_recorded: history.stage().cloned(),
-            conditions: intake.conditions,
-            baselines: intake.baselines,
-            trained: intake.trained,
-            never: intake.never,
-            restrictions: crate::safety::restrictions(history, day),
-            clearance_waits: waits.clearance,
-            cleared: history
-                .clearances
-                .iter()
-                .rfind(|c| c.what.holds_on(day))
-                .map(|c| (c.what.who.clone(), c.what.on)),
-            own_intake: history.standing_intakes().iter().find(|i| i.by == Voice::Client).map(|i| i.record),
-            programme: trains.map(|p| p.title.clone()),
-            week: trains.map(|p| {
-                let Progress { week, over } = progress(history, p);
-                ProgrammeWeek { week, weeks: p.weeks, over }
-            }),
-            last_session,
-            last_days: last_session.and_then(|last| u32::try_from((day - last).num_days()).ok()),
-            records: u32::try_from(known.records.len()).unwrap_or(u32::MAX),
-            ladders: trains.map(ladders_of).unwrap_or_default(),
-            kit: history.kits.last().map(|k| in_short(&k.what)),
-            files: self.files_of(overview, person, known, day)?,
-            waits,
         })
     }
 
@@ -260,7 +215,7 @@ impl Profile {
 }
 
 /// The ladders of a programme, each once, in its order.
-fn ladders_of(programme: &Programme) -> Vec<LadderId> {
+pub(super) fn ladders_of(programme: &Programme) -> Vec<LadderId> {
     let mut ladders: Vec<LadderId> = Vec::new();
     for (_, slot) in programme.sessions.iter().flat_map(PlanSession::slots) {
         if !ladders.contains(&slot.ladder) {
@@ -281,7 +236,7 @@ fn choice(ladder: &Ladder) -> LadderChoice {
     LadderChoice { ladder: ladder.id.clone(), levels: levels.collect() }
 }
 
-fn in_short(kit: &Kit) -> KitShort {
+pub(super) fn in_short(kit: &Kit) -> KitShort {
     let count = |n: usize| u16::try_from(n).unwrap_or(u16::MAX);
     let pairs = kit.dumbbells.iter().filter(|d| d.pair).count();
     let heaviest = kit.dumbbells.iter().map(|d| d.weight).max_by(|a, b| a.kg().0.total_cmp(&b.kg().0));

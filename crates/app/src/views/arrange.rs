@@ -24,7 +24,7 @@ pub struct GroupView {
 }
 
 /// What a client owns, in short.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, TS)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, TS)]
 #[ts(export)]
 pub struct KitShort {
     /// Weights that she has once.
@@ -42,7 +42,7 @@ pub struct KitShort {
 }
 
 /// How far a programme has come.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[ts(export)]
 pub struct ProgrammeWeek {
     /// The week, from 1.
@@ -54,7 +54,7 @@ pub struct ProgrammeWeek {
 }
 
 /// How what a client was sent stands to what the coach has written.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 #[ts(export)]
 pub enum PlanStanding {
@@ -71,7 +71,7 @@ pub enum PlanStanding {
 }
 
 /// How the files between coach and client stand.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, TS)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[ts(export)]
 pub struct FilesView {
     /// The plan.
@@ -91,7 +91,7 @@ pub struct FilesView {
 }
 
 /// What waits for the coach.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, TS)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[ts(export)]
 pub struct WaitsView {
     /// True while a red flag waits for a clearance.

@@ -16,7 +16,7 @@ use std::collections::BTreeMap;
 use ts_rs::TS;
 
 /// How soon the coach should look. Earlier is sooner.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, TS)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 #[ts(export)]
 pub enum Urge {
@@ -29,7 +29,7 @@ pub enum Urge {
 }
 
 /// One thing that the Desk says of a client; `desk-<code>` in `desk.ftl` is its sentence.
-#[derive(Clone, Debug, Serialize, TS)]
+#[derive(Clone, Debug, Serialize, Deserialize, TS)]
 #[ts(export)]
 pub struct FindingView {
     /// Code.
@@ -46,8 +46,10 @@ pub struct FindingView {
 pub struct DeskView {
     /// Who needs a look, most urgent first.
     pub queue: Vec<DeskEntry>,
-    /// How many need none.
+    /// Who needs none, by name.
     pub well: Vec<DeskEntry>,
+    /// Of how many more it is still being worked out; asking again brings them.
+    pub unread: u32,
     /// Records taken in within the last 24 hours, and files.
     pub taken_in: u32,
 }
@@ -138,6 +140,8 @@ pub struct RosterView {
     pub clients: Vec<RosterEntry>,
     /// Those laid aside, by name.
     pub archived: Vec<RosterEntry>,
+    /// Of how many more it is still being worked out; asking again brings them.
+    pub unread: u32,
     /// The coach's groups, in her order.
     pub groups: Vec<GroupView>,
     /// Conditions that can be recorded, at any stage.
@@ -151,7 +155,7 @@ pub struct RosterView {
 }
 
 /// A client on the Roster.
-#[derive(Clone, Debug, Serialize, TS)]
+#[derive(Clone, Debug, Serialize, Deserialize, TS)]
 #[ts(export)]
 pub struct RosterEntry {
     /// Client.
@@ -209,7 +213,7 @@ pub struct LadderChoice {
 }
 
 /// A restriction in force.
-#[derive(Clone, Debug, Serialize, TS)]
+#[derive(Clone, Debug, Serialize, Deserialize, TS)]
 #[ts(export)]
 pub struct RestrictionView {
     /// Its record.

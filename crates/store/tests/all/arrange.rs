@@ -120,6 +120,7 @@ fn a_database_of_the_second_schema_keeps_all_and_can_be_arranged() {
         .unwrap()
         .execute_batch(
             "DROP TABLE group_members; DROP TABLE client_groups; DROP TABLE archived; DROP TABLE last_sent;
+             DROP TRIGGER glances_end_with_a_record; DROP TRIGGER glances_end_with_a_stream; DROP TABLE glances;
              PRAGMA user_version = 2",
         )
         .unwrap();

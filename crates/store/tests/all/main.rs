@@ -8,6 +8,7 @@ mod check;
 mod crash;
 mod drafts;
 mod erase;
+mod glances;
 mod kinds;
 mod log;
 mod opening;

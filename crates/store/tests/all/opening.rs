@@ -198,7 +198,8 @@ fn a_database_of_the_first_schema_is_looked_at_as_it_is_and_brought_up_to_date_w
     sql(
         &path,
         "DROP TABLE pictures; DROP TABLE draft_steps; DROP TABLE drafts; DROP TABLE group_members;
-         DROP TABLE client_groups; DROP TABLE archived; DROP TABLE last_sent; PRAGMA user_version = 1",
+         DROP TABLE client_groups; DROP TABLE archived; DROP TABLE last_sent;
+         DROP TRIGGER glances_end_with_a_record; DROP TRIGGER glances_end_with_a_stream; DROP TABLE glances; PRAGMA user_version = 1",
     );
     assert_eq!(Store::open_read_only(&path).unwrap().setting("name").unwrap(), None, "it is read");
     let mut store = Store::open(&path).unwrap();

@@ -1,6 +1,7 @@
 // A class: who comes, who does what, what the room needs. What each is proposed is the core's business.
 import * as bridge from '$lib/bridge';
 import { Doing } from '$lib/doing.svelte';
+import { whole } from '$lib/pieces';
 import type {
   Block,
   ClassForm,
@@ -74,7 +75,7 @@ export class ClassState {
 
   async read(): Promise<void> {
     await this.doing.run('read', async () => {
-      const roster = await bridge.rosterView();
+      const roster = await whole(bridge.rosterView);
       this.comers = roster.clients.map(({ person, name }) => ({ person, name }));
       this.groups = roster.groups;
       this.#take(await bridge.roomsView());

@@ -1,6 +1,7 @@
 // The Desk: whom to look at, one client's story, and what the coach answers, writes and sets.
 import * as bridge from '$lib/bridge';
 import { Doing } from '$lib/doing.svelte';
+import { Onward } from '$lib/pieces';
 import { readFiles } from '$lib/takein';
 import type {
   ClientView,
@@ -37,8 +38,24 @@ export class DeskState {
   storyError = $state<ErrorView | null>(null);
   doing = new Doing();
 
+  #list = new Onward(
+    () => bridge.deskView(),
+    (view: DeskView) => (this.view = view),
+  );
+
   async read(): Promise<void> {
-    this.view = (await this.doing.run('read', bridge.deskView)) ?? this.view;
+    const view = await this.doing.run('read', bridge.deskView);
+    if (view) await this.show(view);
+  }
+
+  /** Shows the list, and what is still to come of it as it comes. */
+  private async show(view: DeskView): Promise<void> {
+    try {
+      await this.#list.take(view);
+    } catch (thrown) {
+      this.doing.last = 'read';
+      this.doing.error = bridge.errorOf(thrown);
+    }
   }
 
   /** Opens a client's story. An answer that comes after another was chosen is dropped. */
@@ -88,7 +105,7 @@ export class DeskState {
       name,
       async () => {
         const changed = await work(person);
-        this.view = await bridge.deskView();
+        void this.show(await bridge.deskView());
         return changed;
       },
       () => words,
@@ -118,7 +135,7 @@ export class DeskState {
     if (person === null) return;
     await this.doing.run('refresh', async () => {
       const client = await bridge.clientView(person);
-      this.view = await bridge.deskView();
+      void this.show(await bridge.deskView());
       // What is set now is not in a file written before.
       this.written = null;
       if (this.person === person) this.take(client);
@@ -148,7 +165,7 @@ export class DeskState {
       }
       const written = await bridge.planWrite(person, path);
       const client = await bridge.clientView(person);
-      this.view = await bridge.deskView();
+      void this.show(await bridge.deskView());
       if (this.person !== person) return;
       this.written = written;
       this.take(client);
@@ -160,7 +177,7 @@ export class DeskState {
       // The old report goes first, so that it is never read as the new one.
       this.report = null;
       this.report = (await bridge.takeIn(await readFiles(files))).files;
-      this.view = await bridge.deskView();
+      void this.show(await bridge.deskView());
       const person = this.person;
       if (person === null) return;
       const client = await bridge.clientView(person);

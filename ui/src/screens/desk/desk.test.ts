@@ -3,7 +3,7 @@ import * as bridge from '$lib/bridge';
 import type { ClientView, DeskView, LadderView } from '$lib/types';
 import { DeskState, planFileName } from './desk.svelte';
 
-const DESK: DeskView = { queue: [], well: [], taken_in: 0 };
+const DESK: DeskView = { queue: [], well: [], unread: 0, taken_in: 0 };
 const ladder = (id: string, points = 0): LadderView => ({
   ladder: id,
   levels: [['a']],
@@ -85,6 +85,23 @@ describe('the desk', () => {
     slow(story('slow'));
     await first;
     expect(desk.client?.client.person, 'nothing of one is shown under the name of the other').toBe('quick');
+  });
+
+  it('shows its list as it comes, asks until it is whole, and says when that goes wrong', async () => {
+    const desk = new DeskState();
+    const left = [24, 12, 0];
+    const shown: (number | undefined)[] = [];
+    const pieces = vi.mocked(bridge.deskView).mockImplementation(() => {
+      shown.push(desk.view?.unread);
+      return Promise.resolve({ ...DESK, unread: left.shift() ?? 0 });
+    });
+    await desk.read();
+    expect(desk.view?.unread).toBe(0);
+    expect(shown, 'what came before is shown while the rest is asked for').toEqual([undefined, 24, 12]);
+    pieces.mockResolvedValueOnce({ ...DESK, unread: 9 }).mockRejectedValueOnce(new Error('gone'));
+    await desk.read();
+    expect(desk.view?.unread, 'what came stays').toBe(9);
+    expect([desk.doing.last, desk.doing.error !== null]).toEqual(['read', true]);
   });
 
   it('begins the trend where something waits, else at the first ladder that has one', async () => {

@@ -3,7 +3,7 @@ import { CLIENTS } from '../../fixtures/people';
 import type { RosterEntry } from '$lib/types';
 import { ALL, filtered, isAll, planDue, type Filter } from './filters';
 import { GroupDraft } from './group.svelte';
-import { filesWords, kitWords, lastWords, programmeWords, waitsWords } from './lines';
+import { filesWords, kitWords, lastWords, lineOf, programmeWords, waitsWords } from './lines';
 
 const GROUPS = [{ id: 'g', name: 'Monday', members: ['p12', 'p4'] }];
 const of = (change: Partial<Filter>): string[] =>
@@ -52,6 +52,16 @@ describe('a line of the Roster', () => {
     expect(waitsWords(c)).toHaveLength(3);
     expect(kitWords(null)).toBe('Kit not filled in');
     expect(programmeWords(hers('p33'))).toContain('all weeks trained');
+  });
+});
+
+describe('the words of a line', () => {
+  it('are made once for the same entry, and anew for another of the same client', () => {
+    const c = hers('p17');
+    expect(lineOf(c)).toBe(lineOf(c));
+    expect(lineOf(c).due).toBe(true);
+    expect(lineOf({ ...c, last_days: 3 }).last).toBe('Last session 3 days ago');
+    expect(lineOf(c).last).toBe('Last session 2 days ago');
   });
 });
 

@@ -1,7 +1,9 @@
 // How a line of the Roster is said: her kit in short, how the files stand, what waits.
 import type { KitShort, RosterEntry } from '$lib/types';
-import { dayShort, say, weightWords } from '$lib/words';
+import { conditionName, dayShort, say, stageWords, weightWords } from '$lib/words';
 import { dueWords } from '../safety/words';
+import { planDue } from './filters';
+import { restrictionWords } from './restriction.svelte';
 
 export function kitWords(kit: KitShort | null): string {
   if (!kit) return say('roster-kit-unsaid');
@@ -62,4 +64,40 @@ export function waitsWords(client: RosterEntry): string[] {
     clearance ? say('roster-waits-clearance') : '',
     screen ? `${say('screen-title')}: ${dueWords(screen)}` : '',
   ].filter((part) => part !== '');
+}
+
+/** A line of the Roster in words. */
+export interface LineWords {
+  stage: string;
+  programme: string;
+  kit: string;
+  waits: readonly string[];
+  /** What screening found and what is ruled out. */
+  extra: string;
+  last: string;
+  files: readonly string[];
+  due: boolean;
+}
+
+const LINES = new WeakMap<RosterEntry, LineWords>();
+
+/** The words of a line, made once as long as nothing of it changes: typing in the search shows the same lines again. */
+export function lineOf(client: RosterEntry): LineWords {
+  const made = LINES.get(client);
+  if (made) return made;
+  const line: LineWords = {
+    stage: client.stage ? stageWords(client.stage) : say('roster-stage-unsaid'),
+    programme: programmeWords(client),
+    kit: kitWords(client.kit),
+    waits: waitsWords(client),
+    extra: [
+      ...client.conditions.map(conditionName),
+      ...client.restrictions.map((r) => restrictionWords(r.what)),
+    ].join(' · '),
+    last: lastWords(client),
+    files: filesWords(client),
+    due: planDue(client),
+  };
+  LINES.set(client, line);
+  return line;
 }

@@ -1,6 +1,7 @@
 // The Roster: clients, what screening found, what is ruled out, who cleared her, which programme she has.
 import * as bridge from '$lib/bridge';
 import { Doing } from '$lib/doing.svelte';
+import { Onward } from '$lib/pieces';
 import type { ClientForm, GroupView, RestrictionKind, RosterEntry, RosterView } from '$lib/types';
 import { say } from '$lib/words';
 import { ALL, filtered, groupNames, isAll, namesOf, titlesOf, type Filter } from './filters';
@@ -14,10 +15,12 @@ export type Asking =
   | { what: 'programme'; client: RosterEntry | null }
   | { what: 'groups'; client: null };
 
-/** So many lines are drawn at once; the rest follows piece by piece, so that the first stand and keys are answered. */
-export const PIECE = 12;
-/** So many milliseconds after the first lines, or after a key, the rest is drawn. */
-export const PAUSE = 200;
+/** So many lines are drawn in one frame; more follow as far as they are seen, so that the first stand at once. */
+export const PIECE = 6;
+/** So many fill a window: those stay drawn while she types. */
+const SEEN = 12;
+/** So many milliseconds after a key the rest is drawn, so that the next key does not have to wait. */
+const PAUSE = 200;
 
 export class RosterState {
   view = $state.raw<RosterView | null>(null);
@@ -27,6 +30,7 @@ export class RosterState {
   removed = $state.raw<GroupView | null>(null);
   /** How many lines may be drawn now. */
   drawn = $state(PIECE);
+  #quiet = 0;
   doing = new Doing();
 
   #names = $derived(namesOf([...(this.view?.clients ?? []), ...(this.view?.archived ?? [])]));
@@ -48,25 +52,45 @@ export class RosterState {
 
   set(change: Partial<Filter>): void {
     this.filter = { ...this.filter, ...change };
-    this.drawn = PIECE;
+    this.drawn = Math.min(this.drawn, SEEN);
+    this.#quiet = performance.now() + PAUSE;
   }
 
-  /** Lets a further piece be drawn; false once all are. */
-  more(): boolean {
-    if (this.drawn >= this.clients.length) return false;
-    this.drawn += PIECE;
-    return true;
+  /** Lets a further piece be drawn, but not between two keys. */
+  more(): void {
+    if (performance.now() >= this.#quiet) this.drawn += PIECE;
   }
+
+  /** Lets all be drawn. */
+  all(): void {
+    this.drawn = this.clients.length;
+  }
+
+  #list = new Onward(
+    () => bridge.rosterView(),
+    (view: RosterView) => (this.view = view),
+  );
 
   async read(): Promise<void> {
-    this.view = (await this.doing.run('read', bridge.rosterView)) ?? this.view;
+    const view = await this.doing.run('read', bridge.rosterView);
+    if (view) await this.show(view);
+  }
+
+  /** Shows the clients, and those that are still to come as they come. */
+  private async show(view: RosterView): Promise<void> {
+    try {
+      await this.#list.take(view);
+    } catch (thrown) {
+      this.doing.last = 'read';
+      this.doing.error = bridge.errorOf(thrown);
+    }
   }
 
   /** Runs one change, takes over the Roster that it answers with, and closes the dialog once it is stored. */
   private async change(name: string, work: () => Promise<RosterView>, words: string): Promise<void> {
     const view = await this.doing.run(name, work, () => words);
     if (!view) return;
-    this.view = view;
+    void this.show(view);
     this.asking = null;
   }
 
@@ -82,15 +106,16 @@ export class RosterState {
       },
       () => say('group-kept', { name }),
     );
-    this.view = view ?? this.view;
-    if (view) this.removed = null;
-    return view !== undefined;
+    if (!view) return false;
+    void this.show(view);
+    this.removed = null;
+    return true;
   }
 
   async removeGroup(group: GroupView, back: boolean): Promise<void> {
     const view = await this.doing.run('group-remove', () => bridge.groupRemove(group.id, back));
     if (!view) return;
-    this.view = view;
+    void this.show(view);
     this.removed = back ? null : group;
     if (this.filter.group === group.id) this.set({ group: '' });
   }
@@ -135,6 +160,6 @@ export class RosterState {
       },
       () => say('roster-taken-back'),
     );
-    if (done) this.view = done;
+    if (done) void this.show(done);
   }
 }

@@ -4,6 +4,7 @@ import * as bridge from '$lib/bridge';
 import { Doing } from '$lib/doing.svelte';
 import { finds } from '$lib/find';
 import { language } from '$lib/language';
+import { whole } from '$lib/pieces';
 import type { ReceiptView, RevisionView, RosterEntry, RosterView } from '$lib/types';
 import { planDue } from '../roster/filters';
 
@@ -26,7 +27,7 @@ export class PlansOut {
   due = $derived((this.roster?.clients ?? []).filter(planDue));
 
   async read(): Promise<void> {
-    this.roster = (await this.doing.run('read', bridge.rosterView)) ?? this.roster;
+    this.roster = (await this.doing.run('read', () => whole(bridge.rosterView))) ?? this.roster;
   }
 
   toggle(person: string): void {

@@ -8,6 +8,7 @@ const ROSTER: RosterView = {
   today: '2026-11-24',
   clients: CLIENTS,
   archived: [],
+  unread: 0,
   groups: [{ id: 'g', name: 'Monday', members: ['p12', 'p4'] }],
   conditions: [],
   baseline_kinds: [],

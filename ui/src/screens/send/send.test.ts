@@ -24,6 +24,7 @@ beforeEach(() => {
     today: '2026-11-24',
     clients: [],
     archived: [],
+    unread: 0,
     groups: [],
     ladders: [],
     conditions: [],
