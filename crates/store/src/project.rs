@@ -132,6 +132,8 @@ fn payload(
         | Payload::Override { .. }
         | Payload::RuleSetting(_)
         | Payload::VariantWords(_)
+        | Payload::OwnLadder(_)
+        | Payload::OwnVariant(_)
         | Payload::Unknown => Ok(()),
     }
 }
