@@ -6,6 +6,7 @@ mod class;
 mod desk;
 mod groups;
 mod overview;
+mod own;
 mod plans;
 mod programmes;
 mod receipt;
@@ -78,6 +79,7 @@ impl Profile {
                 words: Vec::new(),
                 made: NaiveDate::MIN,
                 begins: None,
+                own: None,
             });
         }
         Ok(known)

@@ -2,11 +2,12 @@
 
 use crate::error::{AppError, Refusal};
 use crate::newel::{Books, set_up};
-use crate::profile::{Known, Plan, Profile, plan_in};
+use crate::profile::{Known, Plan, Profile, plans_in};
 use crate::views::{FileReport, Role};
 use crate::words::Words;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use fluent_bundle::FluentArgs;
+use newel_engine::catalogue::OwnCatalogue;
 use newel_engine::ids::PersonId;
 use newel_engine::proposal::{SessionProposal, next_session};
 use newel_engine::record::Record;
@@ -31,6 +32,8 @@ pub struct Proposed {
     pub session: String,
     /// The proposal.
     pub proposal: SessionProposal,
+    /// What is the coach's own.
+    pub own: Arc<OwnCatalogue>,
 }
 
 /// What a check found.
@@ -93,6 +96,7 @@ pub fn propose(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<
         programme: in_force.programme.title.clone(),
         session: session.title.clone(),
         proposal: bench.propose(session),
+        own: Arc::clone(&known.books.own),
     })
 }
 
@@ -119,7 +123,7 @@ pub(crate) fn known_with(books: &Books, plan: &PlanDocument, log: &LogDocument) 
         })?;
         records.push(record);
     }
-    let known_plan = plan_in(&records);
+    let (known_plan, brought) = plans_in(&records);
     let given = plan.programme.as_ref().map(|programme| Plan {
         coach: plan.coach_name.clone(),
         sequence: plan.sequence,
@@ -128,15 +132,18 @@ pub(crate) fn known_with(books: &Books, plan: &PlanDocument, log: &LogDocument) 
         words: plan.words.clone(),
         made: plan.made_at.date_naive(),
         begins: plan.begins,
+        own: plan.own.clone(),
     });
     let newest = match (known_plan, given) {
         (Some(known), Some(given)) if known.sequence > given.sequence => Some(known),
         (known, given) => given.or(known),
     };
     if let Some(plan) = &newest {
-        plan.programme.check(&books.catalogue).map_err(|_| Refusal::UnusableProgramme)?;
+        let catalogue = books.laid(&plan.own.clone().unwrap_or_default());
+        plan.programme.check(&catalogue).map_err(|_| Refusal::UnusableProgramme)?;
     }
-    Ok(Known::with(books, newest, records))
+    let brought = plan.own.clone().unwrap_or_default().and(&brought);
+    Ok(Known::with(books, newest, brought, records))
 }
 
 /// Checks a plan file, a log file or a database; changes nothing.
@@ -170,7 +177,8 @@ pub fn check(books: &Books, path: &Path) -> Result<Checked, AppError> {
         Document::Log(_) => "log",
         Document::Plan(plan) => {
             if let Some(programme) = &plan.programme {
-                programme.check(&books.catalogue).map_err(|_| Refusal::UnusableProgramme)?;
+                let catalogue = books.laid(&plan.own.clone().unwrap_or_default());
+                programme.check(&catalogue).map_err(|_| Refusal::UnusableProgramme)?;
             }
             "plan"
         }

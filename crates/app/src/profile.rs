@@ -4,6 +4,7 @@ use crate::error::{AppError, Refusal};
 use crate::newel::{Books, NAME, PERSON, ROLE, card_of, role_name};
 use crate::views::{PersonView, ProfileCard, Role};
 use chrono::{DateTime, FixedOffset, NaiveDate};
+use newel_engine::catalogue::OwnCatalogue;
 use newel_engine::history::{History, Run};
 use newel_engine::ids::{DeviceId, PersonId, RecordId, RunId};
 use newel_engine::ledger::Ledger;
@@ -24,7 +25,10 @@ pub struct Profile {
     key: String,
     person: PersonId,
     role: Role,
+    /// What the engine works with here, with what is the coach's own.
     pub(crate) books: Arc<Books>,
+    /// As it is without that.
+    built_in: Arc<Books>,
     cache: BTreeMap<PersonId, Known>,
     /// How each client stands, as it was last worked out.
     pub(crate) standings: BTreeMap<PersonId, crate::coach::Standing>,
@@ -37,6 +41,12 @@ pub struct Known {
     pub records: Vec<Record>,
     /// The plan in force, if there is one.
     pub plan: Option<Plan>,
+    /// The books with what is the coach's own: hers as it stands now, then what her plans brought.
+    pub books: Books,
+    /// What all plans brought of a coach's own.
+    brought: OwnCatalogue,
+    /// True when the ledger knows the plan: by its catalogue her device proposes.
+    planned: bool,
     ledger: Ledger,
     /// How many of the records the ledger holds.
     read: usize,
@@ -62,6 +72,8 @@ pub struct Plan {
     pub made: NaiveDate,
     /// The day on which the programme begins, if one was set.
     pub begins: Option<NaiveDate>,
+    /// Ladders and variants of the coach's own that came with it.
+    pub own: Option<OwnCatalogue>,
 }
 
 impl Plan {
@@ -78,18 +90,22 @@ impl Known {
     /// Reads records.
     #[must_use]
     pub fn of(books: &Books, records: Vec<Record>) -> Self {
-        let plan = plan_in(&records);
-        Self::with(books, plan, records)
+        let (plan, brought) = plans_in(&records);
+        Self::with(books, plan, brought, records)
     }
 
-    /// Reads records, by a plan that need not stand among them.
+    /// Reads records, by a plan that need not stand among them, with what plans brought of a coach's own.
     #[must_use]
-    pub fn with(books: &Books, plan: Option<Plan>, records: Vec<Record>) -> Self {
-        let (catalogue, rules) = (Arc::clone(&books.catalogue), Arc::clone(&books.rules));
+    pub fn with(books: &Books, plan: Option<Plan>, brought: OwnCatalogue, records: Vec<Record>) -> Self {
+        // What the plan in force does not bring any more can be read and is not proposed: another coach may have written it.
+        let in_force = plan.as_ref().and_then(|p| p.own.clone()).unwrap_or_default();
+        let in_force = in_force.and(&brought.clone().retired());
+        let (catalogue, rules) = (books.laid(&in_force), Arc::clone(&books.rules));
+        let books = books.with((*books.own).clone().and(&in_force));
         let starts = plan.as_ref().map_or((&[][..], None), |p| (&p.starts[..], Some(p.made)));
         let ledger = Ledger::of(catalogue, rules, starts, &records);
         let read = records.len();
-        Self { records, plan, ledger, read }
+        Self { records, planned: plan.is_some(), plan, books, brought, ledger, read }
     }
 
     /// Takes records in that came after the others; they are read by [`Known::read`].
@@ -105,7 +121,8 @@ impl Known {
         if came_in {
             *self = Self::of(books, records(self));
         } else if new.len() >= MANY {
-            *self = Self::with(books, self.plan.take(), records(self));
+            let brought = std::mem::take(&mut self.brought);
+            *self = Self::with(books, self.plan.take(), brought, records(self));
         } else {
             for record in new {
                 self.ledger.add(record.clone());
@@ -135,10 +152,16 @@ impl Known {
     /// The engine over it, on a day; `None` without a plan.
     #[must_use]
     pub fn bench(&self, day: NaiveDate, run: Option<RunId>) -> Option<Bench<'_>> {
-        Some(self.bench_for(&self.plan.as_ref()?.programme, day, run))
+        let programme = &self.plan.as_ref()?.programme;
+        // By what her device has, to the bit; where her log has no plan yet, by what the coach has.
+        Some(if self.planned {
+            self.ledger.bench(programme, day, run)
+        } else {
+            self.bench_for(programme, day, run)
+        })
     }
 
-    /// The engine over it, on a day, for a programme of the caller's.
+    /// The engine over it, on a day, for a programme of the caller's, with the coach's own as it stands now.
     #[must_use]
     pub fn bench_for<'a>(
         &'a self,
@@ -146,7 +169,7 @@ impl Known {
         day: NaiveDate,
         run: Option<RunId>,
     ) -> Bench<'a> {
-        self.ledger.bench(programme, day, run)
+        self.ledger.bench_by(&self.books.catalogue, programme, day, run)
     }
 }
 
@@ -154,7 +177,12 @@ impl Known {
 /// bring answers alone leave the programme as it is.
 #[must_use]
 pub fn plan_in(records: &[Record]) -> Option<Plan> {
-    records
+    plans_in(records).0
+}
+
+/// The plan in force among records, and what all plans brought of a coach's own; of one thing the newest word.
+pub(crate) fn plans_in(records: &[Record]) -> (Option<Plan>, OwnCatalogue) {
+    let mut plans: Vec<Plan> = records
         .iter()
         .filter_map(|r| match &r.payload {
             Payload::PlanTakenIn { plan } => newel_exchange::read_plan(plan.as_bytes()).ok(),
@@ -169,9 +197,15 @@ pub fn plan_in(records: &[Record]) -> Option<Plan> {
                 words: document.words,
                 made: document.made_at.date_naive(),
                 begins: document.begins,
+                own: document.own,
             })
         })
-        .max_by_key(|plan| plan.sequence)
+        .collect();
+    // Stable, so that of two with one number the one that came later is the last.
+    plans.sort_by_key(|plan| plan.sequence);
+    let of_all = plans.iter().rev().filter_map(|p| p.own.as_ref());
+    let brought = of_all.fold(OwnCatalogue::default(), OwnCatalogue::and);
+    (plans.pop(), brought)
 }
 
 /// Versions of engine, catalogue and rule pack.
@@ -200,6 +234,7 @@ pub fn inputs_hash(lines: &[String], plan: &Plan, versions: &Versions, day: Naiv
         serde_json::to_string(versions),
     ]
     .into_iter()
+    .chain(plan.own.as_ref().map(serde_json::to_string))
     .flatten()
     {
         hasher.update(part.len().to_be_bytes());
@@ -222,7 +257,28 @@ impl Profile {
             .map(PersonId)
             .ok_or(Refusal::NoSuchProfile)?;
         let role = card_of(&store, &key)?.role;
-        Ok(Self { store, key, person, role, books, cache: BTreeMap::new(), standings: BTreeMap::new() })
+        let (built_in, cache, standings) = (Arc::clone(&books), BTreeMap::new(), BTreeMap::new());
+        let mut profile = Self { store, key, person, role, books, built_in, cache, standings };
+        // A log that cannot be read is told by whatever asks for it first.
+        if let Err(error) = profile.read_own_catalogue() {
+            tracing::warn!(%error, "the coach's own catalogue was not read");
+        }
+        Ok(profile)
+    }
+
+    /// Works out what is the coach's own: what stands in her stream, and what her own plans brought. What is known of
+    /// anybody is read anew if that has changed.
+    pub(crate) fn read_own_catalogue(&mut self) -> Result<(), AppError> {
+        let built_in = Arc::clone(&self.built_in);
+        let known = self.own()?;
+        let own = OwnCatalogue::standing(&known.records);
+        let in_force = known.plan.as_ref().and_then(|p| p.own.clone()).unwrap_or_default();
+        let own = own.and(&in_force).and(&known.brought.clone().retired());
+        if own != *self.books.own {
+            self.books = Arc::new(built_in.with(own));
+            self.forget();
+        }
+        Ok(())
     }
 
     /// Its folder's name.
@@ -249,6 +305,16 @@ impl Profile {
     #[must_use]
     pub fn role(&self) -> Role {
         self.role
+    }
+
+    /// What others' plans brought to whom of a coach's own, as far as it was read.
+    pub(crate) fn others_own(&self) -> OwnCatalogue {
+        self.cache.values().fold(OwnCatalogue::default(), |all, known| all.and(&known.brought))
+    }
+
+    /// The books without anything of a coach's own, as a replay begins with them.
+    pub(crate) fn built_in(&self) -> &Books {
+        &self.built_in
     }
 
     /// The books.
@@ -322,6 +388,10 @@ impl Profile {
         if let Some(known) = self.cache.get_mut(&person) {
             known.extend(&change.records);
             known.read(&self.books);
+        }
+        if change.records.iter().any(|r| matches!(r.payload, Payload::OwnLadder(_) | Payload::OwnVariant(_)))
+        {
+            self.read_own_catalogue()?;
         }
         Ok(change)
     }

@@ -7,8 +7,9 @@ use crate::error::AppError;
 use crate::profile::{Known, Profile};
 use crate::views::{FilesView, FindingView, PlanStanding, Urge, WaitsView};
 use chrono::{DateTime, FixedOffset, NaiveDate, Utc};
+use newel_engine::catalogue::OwnCatalogue;
 use newel_engine::ids::{PersonId, ProgrammeId};
-use newel_engine::programme::Programme;
+use newel_engine::programme::{PlanSession, Programme};
 use newel_engine::reason::Fact;
 use newel_engine::record::{HoldAnswer, Payload};
 use newel_engine::{review, screening};
@@ -38,10 +39,21 @@ pub(super) struct Overview {
     pub archived: BTreeSet<PersonId>,
 }
 
-/// The SHA-256 of what a programme says, whatever its revision.
-pub(super) fn content_of(programme: &Programme) -> Result<String, AppError> {
+/// The SHA-256 of what a programme says, whatever its revision, with what of the coach's own it uses.
+pub(super) fn content_of(programme: &Programme, own: Option<&OwnCatalogue>) -> Result<String, AppError> {
     let bare = Programme { revision: 0, ..programme.clone() };
-    Ok(hash_of(&serde_json::to_string(&bare).map_err(|_| AppError::Internal)?))
+    let mut text = serde_json::to_string(&bare).map_err(|_| AppError::Internal)?;
+    if let Some(own) = own {
+        text += &serde_json::to_string(own).map_err(|_| AppError::Internal)?;
+    }
+    Ok(hash_of(&text))
+}
+
+/// What of the coach's own a programme uses: all that is hers on its ladders, retired or not.
+pub(super) fn own_of(own: &OwnCatalogue, programme: &Programme) -> Option<OwnCatalogue> {
+    let slots = programme.sessions.iter().flat_map(PlanSession::slots);
+    let used = own.on_ladders(&slots.map(|(_, slot)| slot.ladder.clone()).collect());
+    (!used.is_empty()).then_some(used)
 }
 
 impl Overview {
@@ -51,7 +63,7 @@ impl Overview {
         // One that cannot be trained any more, as it is being written on, is none that was given.
         for programme in profile.all_programmes()? {
             if programme.check(&profile.books.catalogue).is_ok() {
-                let content = content_of(&programme)?;
+                let content = content_of(&programme, own_of(&profile.books.own, &programme).as_ref())?;
                 written.insert(programme.id.to_string(), Written { programme, content });
             }
         }
@@ -201,7 +213,7 @@ impl Profile {
             clearance: !bench.ground.waits.is_empty(),
             screen: screening::due(&bench).first().copied(),
         };
-        let hers = known.plan.as_ref().map(|p| content_of(&p.programme)).transpose()?;
+        let hers = known.plan.as_ref().map(|p| content_of(&p.programme, p.own.as_ref())).transpose()?;
         Ok(Standing { day, programme: None, hers, findings, waits })
     }
 
@@ -229,12 +241,12 @@ impl Profile {
                 // Worked out once with how she stands; long to do for hundreds.
                 let has = match self.standings.get(&person).map(|s| s.hers.clone()) {
                     Some(has) => has,
-                    None => hers.map(|h| content_of(&h.programme)).transpose()?,
+                    None => hers.map(|h| content_of(&h.programme, h.own.as_ref())).transpose()?,
                 };
                 let content = match (overview.given(person), &has) {
                     (Some(given), _) => given.content.clone(),
                     (None, Some(has)) => has.clone(),
-                    (None, None) => content_of(brings)?,
+                    (None, None) => content_of(brings, own_of(&self.books.own, brings).as_ref())?,
                 };
                 let same = match (kept, &has) {
                     (Some(kept), _) => {
