@@ -8,9 +8,9 @@ use newel_app::print::{PrintForm, PrintedView};
 use newel_app::views::{
     AdviceView, AppView, CheckInForm, ChosenFile, ClassForm, ClassView, ClearanceForm, ClientForm,
     ClientView, CorrectionForm, DeskView, ErrorView, FinishForm, GiveTo, ImpactForm, IntakeForm, KitView,
-    LadderWordsView, LookFor, MarkedView, OverrideForm, PathView, PictureView, PlanbookView, ReceiptView,
-    RevisionView, Role, RosterView, SafetyView, SendView, SetForm, TakeInView, TrainView, WordsForm,
-    WrittenView,
+    LadderWordsView, LookFor, MarkedView, OverrideForm, OwnForm, OwnLadderForm, PathView, PictureView,
+    PlanbookView, ReceiptView, RevisionView, Role, RosterView, SafetyView, SendView, SetForm, TakeInView,
+    TrainView, WordsForm, WrittenView,
 };
 use newel_app::{AppError, Newel, Worker};
 use newel_engine::class::Laid;
@@ -21,6 +21,7 @@ use newel_engine::rules::RuleSetting;
 use newel_engine::stage::Stage;
 use newel_engine::units::Weight;
 use newel_engine::writing::Edit;
+use std::collections::BTreeMap;
 use std::path::PathBuf;
 use tauri::State;
 use tauri_plugin_dialog::DialogExt as _;
@@ -571,6 +572,37 @@ pub async fn words_save(
     form: WordsForm,
 ) -> Result<Vec<LadderWordsView>, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.words_save(now(), form)).await
+}
+
+/// The words of all that is a coach's own, by the ids of messages.
+#[tauri::command]
+pub async fn own_names(worker: State<'_, Worker>) -> Result<BTreeMap<String, String>, ErrorView> {
+    ask(&worker, move |newel| Ok(newel.profile()?.own_names())).await
+}
+
+/// Makes or changes a variant of the coach's own.
+#[tauri::command]
+pub async fn own_save(worker: State<'_, Worker>, form: OwnForm) -> Result<Vec<LadderWordsView>, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.own_save(now(), form)).await
+}
+
+/// Names a ladder of the coach's own, puts it away or takes it out again.
+#[tauri::command]
+pub async fn own_ladder(
+    worker: State<'_, Worker>,
+    form: OwnLadderForm,
+) -> Result<Vec<LadderWordsView>, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.own_ladder(now(), form)).await
+}
+
+/// Puts a variant of the coach's own away, or takes it out again.
+#[tauri::command]
+pub async fn own_retire(
+    worker: State<'_, Worker>,
+    variant: VariantId,
+    retired: bool,
+) -> Result<Vec<LadderWordsView>, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.own_retire(now(), &variant, retired)).await
 }
 
 /// A picture of the coach's, by its name.

@@ -107,6 +107,10 @@ pub fn run() {
             commands::train_onward,
             commands::words_view,
             commands::words_save,
+            commands::own_names,
+            commands::own_save,
+            commands::own_ladder,
+            commands::own_retire,
             commands::picture
         ])
         .run(tauri::generate_context!())
