@@ -384,7 +384,7 @@ write-tempo-free = leave it free
 
 own-new = New ladder
 own-add = Add a move here
-own-add-at = Add a move at step { $step } of { $ladder }
+own-add-at = Add a move here: step { $step } of { $ladder }
 own-add-to = A move of yours: { $ladder }
 own-above = Add a step above
 own-closed = Breathing, pelvic floor and mobility go on while everything else rests, so moves of your own cannot stand here. Your own cues and pictures can.
