@@ -72,6 +72,7 @@ async fn a_move_from_a_copy_and_a_ladder_from_nothing_reach_the_clients_card() -
     taps(&window, "own-keep").await?;
     until_closed(&window).await?;
     let copy = named(&window, "Hinge at the kitchen counter").await?;
+    assert_eq!(copy["cues"][0], json!("Push the counter away"), "{copy}");
     assert_eq!(
         (&copy["ladder"], &copy["level"], &copy["like"]),
         (&json!("hinge"), &json!(0), &json!("hinge-wall-tap"))
@@ -90,6 +91,8 @@ async fn a_move_from_a_copy_and_a_ladder_from_nothing_reach_the_clients_card() -
         chooses(&window, &format!("own-mind-{caution}"), "no").await?;
     }
     window.until("!document.querySelector('[data-testid=own-open]')").await?;
+    looks(&window, &folder, "ladder-laptop-dark").await?;
+    window.resize(PHONE).await?;
     looks(&window, &folder, "ladder-phone-dark").await?;
     taps(&window, "own-keep").await?;
     until_closed(&window).await?;
@@ -101,6 +104,7 @@ async fn a_move_from_a_copy_and_a_ladder_from_nothing_reach_the_clients_card() -
     taps(&window, "own-keep").await?;
     until_closed(&window).await?;
     assert_eq!(named(&window, "Stair walk, two steps").await?["level"], json!(1));
+    looks(&window, &folder, "moves-phone-dark").await?;
     window.resize(LAPTOP).await?;
     looks(&window, &folder, "moves-laptop-dark").await?;
 
