@@ -431,3 +431,55 @@ write-tempo-down = down
 write-tempo-pause = still
 write-tempo-up = up
 write-tempo-free = leave it free
+
+## Ladders and moves of the coach's own
+
+own-new = New ladder
+own-add = Add a move here
+own-add-at = Add a move here: step { $step } of { $ladder }
+own-add-to = A move of yours: { $ladder }
+own-above = Add a step above
+own-closed = Breathing, pelvic floor and mobility go on while everything else rests, so moves of your own cannot stand here. Your own cues and pictures can.
+own-yours = yours
+own-yours-away = yours, put away
+own-ladder-how = A ladder goes from the easiest step to the hardest. Begin with the easiest move; steps are added above it.
+own-ladder-name = Name of the ladder
+own-pattern = Kind of movement
+own-first = The easiest step
+own-like = Like this one, but …
+own-like-nothing = From nothing
+own-name = Name of the move
+own-sides = Sides
+own-sides-both = both
+own-sides-one = one at a time
+own-count = Next step is due by
+own-count-reps = reps
+own-count-seconds = seconds
+own-count-load = weight
+own-ready-reps = Next step at so many reps
+own-ready-seconds = Next step at so many seconds
+own-ready-load = Next step at so much in all
+own-mind = What it strains
+own-mind-how = Stage, screening and your restrictions rule moves out by this.
+own-mind-open = not answered: counts as yes
+own-mind-yes = yes
+own-mind-no = no
+own-mind-counts = { $count ->
+    [one] One question is open. It counts as yes, so this move is closed to more clients than it may need to be.
+   *[other] { $count } questions are open. They count as yes, so this move is closed to more clients than it may need to be.
+}
+own-words = Words on the card
+own-words-how = setup, breath, cues and slips; all optional
+own-setup = How it is set up
+own-breath = How she breathes
+own-slip = Usual slip { $nth }, and what to do instead
+own-another = This makes another move of it: a new one stands in its place, and the old one is put away. What was trained stays what it was.
+own-when = Clients get it with the next plan file whose programme has this ladder. It has no figure; a picture of yours can be added once it is kept.
+own-keep = Keep
+own-change = Change
+own-away = Put away
+own-away-what = Put away, it is not proposed any more once the next plan file has arrived. What was trained with it stays.
+own-back = Take out again
+own-back-what = It is put away: not proposed, and there for what was trained with it.
+own-rename = Keep the name
+own-picture-how = Your own photo or drawing. A move of yours has no figure.

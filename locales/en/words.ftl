@@ -122,3 +122,7 @@ thing-pull_up_bar = Pull-up bar
 thing-step = Step
 thing-straps = Straps
 thing-loop_band = Loop band
+
+# Something of another coach's own whose name did not come along.
+own-unknown-variant = A move of a coach’s own
+own-unknown-ladder = A ladder of a coach’s own

@@ -431,3 +431,55 @@ write-tempo-down = bajando
 write-tempo-pause = pausa
 write-tempo-up = subiendo
 write-tempo-free = dejarlo libre
+
+## Escaleras y movimientos propios de la entrenadora
+
+own-new = Escalera nueva
+own-add = Añadir aquí un movimiento
+own-add-at = Añadir aquí un movimiento: peldaño { $step } de { $ladder }
+own-add-to = Un movimiento tuyo: { $ladder }
+own-above = Añadir un peldaño encima
+own-closed = La respiración, el suelo pélvico y la movilidad siguen mientras todo lo demás descansa; por eso aquí no caben movimientos propios. Tus indicaciones y tus imágenes sí.
+own-yours = tuyo
+own-yours-away = tuyo, retirado
+own-ladder-how = Una escalera va del peldaño más fácil al más difícil. Empieza por el movimiento más fácil; los peldaños se añaden encima.
+own-ladder-name = Nombre de la escalera
+own-pattern = Tipo de movimiento
+own-first = El peldaño más fácil
+own-like = Como este, pero…
+own-like-nothing = Desde cero
+own-name = Nombre del movimiento
+own-sides = Lados
+own-sides-both = los dos
+own-sides-one = uno cada vez
+own-count = El peldaño siguiente toca por
+own-count-reps = repeticiones
+own-count-seconds = segundos
+own-count-load = peso
+own-ready-reps = Peldaño siguiente con tantas repeticiones
+own-ready-seconds = Peldaño siguiente con tantos segundos
+own-ready-load = Peldaño siguiente con tanto peso en total
+own-mind = Qué exige
+own-mind-how = Con esto la etapa, el cuestionario y tus restricciones descartan movimientos.
+own-mind-open = sin responder: cuenta como sí
+own-mind-yes = sí
+own-mind-no = no
+own-mind-counts = { $count ->
+    [one] Queda una pregunta sin responder. Cuenta como sí, así que este movimiento se cierra a más clientas de las necesarias.
+   *[other] Quedan { $count } preguntas sin responder. Cuentan como sí, así que este movimiento se cierra a más clientas de las necesarias.
+}
+own-words = Palabras de la tarjeta
+own-words-how = colocación, respiración, indicaciones y errores; todo opcional
+own-setup = Cómo se coloca
+own-breath = Cómo respira
+own-slip = Error frecuente { $nth } y qué hacer en su lugar
+own-another = Así pasa a ser otro movimiento: uno nuevo ocupa su lugar y el de antes se retira. Lo entrenado queda como fue.
+own-when = Tus clientas lo reciben con el próximo archivo de plan cuyo programa tenga esta escalera. No tiene figura; cuando esté guardado puedes añadirle una imagen tuya.
+own-keep = Guardar los cambios
+own-change = Cambiar
+own-away = Retirar
+own-away-what = Si lo retiras, deja de proponerse cuando llegue el próximo archivo de plan. Lo entrenado con él se conserva.
+own-back = Volver a usar
+own-back-what = Está retirado: no se propone y sigue ahí para lo que se entrenó con él.
+own-rename = Guardar el nombre
+own-picture-how = Una foto o un dibujo tuyos. Un movimiento tuyo no tiene figura.

@@ -122,3 +122,7 @@ thing-pull_up_bar = Barra de dominadas
 thing-step = Escalón
 thing-straps = Cintas de suspensión
 thing-loop_band = Minibanda
+
+# Algo propio de otra entrenadora cuyo nombre no vino con ello.
+own-unknown-variant = Un ejercicio propio de una entrenadora
+own-unknown-ladder = Una escalera propia de una entrenadora

@@ -113,7 +113,11 @@ pub fn run() {
             commands::train::train_onward,
             commands::planbook::words_view,
             commands::planbook::words_save,
-            commands::planbook::picture
+            commands::planbook::picture,
+            commands::planbook::own_names,
+            commands::planbook::own_save,
+            commands::planbook::own_ladder,
+            commands::planbook::own_retire
         ])
         .run(tauri::generate_context!())
         .expect("the window could not be opened");

@@ -7,6 +7,7 @@ mod desk;
 mod glance;
 mod groups;
 mod overview;
+mod own;
 mod plans;
 mod programmes;
 mod receipt;
@@ -81,6 +82,7 @@ impl Profile {
                 words: Vec::new(),
                 made: NaiveDate::MIN,
                 begins: None,
+                own: None,
             });
         }
         Ok(known)

@@ -145,7 +145,8 @@ impl Profile {
             return Err(Refusal::PlanForSomebodyElse.into());
         }
         if let Some(programme) = &document.programme {
-            programme.check(&self.books.catalogue).map_err(|_| Refusal::UnusableProgramme)?;
+            let catalogue = self.built_in().laid(&document.own.clone().unwrap_or_default());
+            programme.check(&catalogue).map_err(|_| Refusal::UnusableProgramme)?;
         }
         let known = self.own()?;
         // The same file again changes nothing; its records may still fill a gap.
@@ -167,6 +168,7 @@ impl Profile {
         let own = if again || older { Vec::new() } else { vec![Payload::PlanTakenIn { plan: text }] };
         let done = self.store.apply_take_in(&plan, Action::TakeInPlan, now, own)?;
         self.forget_person(document.person);
+        self.read_own_catalogue()?;
         tell(report, &done);
         if older && !again {
             report.refused.push(AppError::from(Refusal::OlderPlan).view());

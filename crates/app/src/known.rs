@@ -2,6 +2,7 @@
 
 use crate::newel::Books;
 use chrono::NaiveDate;
+use newel_engine::catalogue::OwnCatalogue;
 use newel_engine::history::{History, Run};
 use newel_engine::ids::{ProgrammeId, RunId};
 use newel_engine::ledger::Ledger;
@@ -20,6 +21,12 @@ pub struct Known {
     pub records: Vec<Record>,
     /// The newest plan, if there is one. Which is in force on a day says [`Known::on`].
     pub plan: Option<Plan>,
+    /// The books with what is the coach's own: hers as it stands now, then what her plans brought.
+    pub books: Books,
+    /// What all plans brought of a coach's own.
+    pub(crate) brought: OwnCatalogue,
+    /// True when the ledger knows the plan: by its catalogue her device proposes.
+    planned: bool,
     ledger: Ledger,
     /// How many of the records the ledger holds.
     read: usize,
@@ -47,6 +54,8 @@ pub struct Plan {
     pub made: NaiveDate,
     /// The day on which the programme begins, if one was set.
     pub begins: Option<NaiveDate>,
+    /// Ladders and variants of the coach's own that came with it.
+    pub own: Option<OwnCatalogue>,
 }
 
 impl Plan {
@@ -72,6 +81,11 @@ impl Plan {
     fn beside(mut self, newer: &Self) -> Self {
         self.coach.clone_from(&newer.coach);
         self.words.clone_from(&newer.words);
+        // Of her own moves the newest word holds, so that what she has put away is not proposed any more.
+        self.own = match (&newer.own, self.own) {
+            (Some(newer), Some(own)) => Some(newer.clone().and(&own)),
+            (newer, own) => own.or_else(|| newer.clone()),
+        };
         for start in &mut self.starts {
             if let Some(lower) = newer.starts.iter().rfind(|n| n.ladder == start.ladder && is_lower(n, start))
             {
@@ -103,10 +117,14 @@ impl Known {
     /// Reads records, by plans that need not stand among them; the newest of them first.
     #[must_use]
     pub fn by(books: &Books, plans: Vec<Plan>, records: Vec<Record>) -> Self {
+        let of_all = plans.iter().filter_map(|p| p.own.as_ref());
+        let brought = of_all.fold(OwnCatalogue::default(), OwnCatalogue::and);
         let mut plans = plans.into_iter();
-        let mut known = Self::with(books, plans.next(), records);
+        let mut known = Self::with(books, plans.next(), brought, records);
         let earlier = known.plan.as_ref().and_then(|newest| known.waits_for(books, newest, plans));
-        known.before = earlier.map(|plan| Box::new(Self::with(books, Some(plan), known.records.clone())));
+        known.before = earlier.map(|plan| {
+            Box::new(Self::with(books, Some(plan), known.brought.clone(), known.records.clone()))
+        });
         known
     }
 
@@ -122,7 +140,7 @@ impl Known {
         let held = |p: &Plan| {
             p.sequence < newest.sequence
                 && p.begins.is_none_or(|day| day <= newest.made || p.is_begun(self.history()))
-                && p.programme.check(&books.catalogue).is_ok()
+                && p.programme.check(&books.laid(&p.own.clone().unwrap_or_default())).is_ok()
         };
         let plan = earlier.find(held)?;
         let same = |a: &Programme, b: &Programme| a.id == b.id && a.revision == b.revision;
@@ -161,13 +179,17 @@ impl Known {
         Some((plan, plan.begins_later(self.history(), day)?))
     }
 
-    /// Reads records by one plan, or by none.
-    fn with(books: &Books, plan: Option<Plan>, records: Vec<Record>) -> Self {
-        let (catalogue, rules) = (Arc::clone(&books.catalogue), Arc::clone(&books.rules));
+    /// Reads records by one plan, or by none, with what plans brought of a coach's own.
+    fn with(books: &Books, plan: Option<Plan>, brought: OwnCatalogue, records: Vec<Record>) -> Self {
+        // What the plan in force does not bring any more can be read and is not proposed: another coach may have written it.
+        let in_force = plan.as_ref().and_then(|p| p.own.clone()).unwrap_or_default();
+        let in_force = in_force.and(&brought.clone().retired());
+        let (catalogue, rules) = (books.laid(&in_force), Arc::clone(&books.rules));
+        let books = books.with((*books.own).clone().and(&in_force));
         let starts = plan.as_ref().map_or((&[][..], None), |p| (&p.starts[..], Some(p.made)));
         let ledger = Ledger::of(catalogue, rules, starts, &records);
         let read = records.len();
-        Self { records, plan, ledger, read, before: None }
+        Self { records, planned: plan.is_some(), plan, books, brought, ledger, read, before: None }
     }
 
     /// Takes records in that came after the others; they are read by [`Known::read`].
@@ -190,7 +212,8 @@ impl Known {
             *self = Self::of(books, records(self));
         } else if new.len() >= MANY {
             let before = self.before.take();
-            *self = Self::with(books, self.plan.take(), records(self));
+            let brought = std::mem::take(&mut self.brought);
+            *self = Self::with(books, self.plan.take(), brought, records(self));
             self.before = before;
         } else {
             for record in new {
@@ -221,10 +244,16 @@ impl Known {
     /// The engine over it, on a day; `None` without a plan.
     #[must_use]
     pub fn bench(&self, day: NaiveDate, run: Option<RunId>) -> Option<Bench<'_>> {
-        Some(self.bench_for(&self.plan.as_ref()?.programme, day, run))
+        let programme = &self.plan.as_ref()?.programme;
+        // By what her device has, to the bit; where her log has no plan yet, by what the coach has.
+        Some(if self.planned {
+            self.ledger.bench(programme, day, run)
+        } else {
+            self.bench_for(programme, day, run)
+        })
     }
 
-    /// The engine over it, on a day, for a programme of the caller's.
+    /// The engine over it, on a day, for a programme of the caller's, with the coach's own as it stands now.
     #[must_use]
     pub fn bench_for<'a>(
         &'a self,
@@ -232,7 +261,7 @@ impl Known {
         day: NaiveDate,
         run: Option<RunId>,
     ) -> Bench<'a> {
-        self.ledger.bench(programme, day, run)
+        self.ledger.bench_by(&self.books.catalogue, programme, day, run)
     }
 }
 
@@ -255,6 +284,7 @@ pub fn plans_in(records: &[Record]) -> Vec<Plan> {
                 words: document.words,
                 made: document.made_at.date_naive(),
                 begins: document.begins,
+                own: document.own,
             })
         })
         .collect();

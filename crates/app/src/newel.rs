@@ -4,7 +4,7 @@ use crate::error::{AppError, Refusal};
 use crate::profile::Profile;
 use crate::views::{AppView, ProfileCard, Role};
 use chrono::{DateTime, FixedOffset, NaiveDate};
-use newel_engine::catalogue::Catalogue;
+use newel_engine::catalogue::{Catalogue, OwnCatalogue};
 use newel_engine::ids::PersonId;
 use newel_engine::record::{Payload, Profile as Who};
 use newel_engine::rules::RulePack;
@@ -16,10 +16,14 @@ use std::time::Duration;
 use uuid::Uuid;
 
 /// What the engine works with, read once.
-#[derive(Debug)]
+#[derive(Clone, Debug)]
 pub struct Books {
-    /// Catalogue.
+    /// Catalogue, with what is the coach's own.
     pub catalogue: Arc<Catalogue>,
+    /// The catalogue that is built in.
+    built_in: Arc<Catalogue>,
+    /// What is the coach's own.
+    pub own: Arc<OwnCatalogue>,
     /// Rule pack.
     pub rules: Arc<RulePack>,
 }
@@ -32,7 +36,38 @@ impl Books {
     pub fn built_in() -> Result<Arc<Self>, AppError> {
         let catalogue = Catalogue::built_in().map_err(|_| AppError::Internal)?;
         let rules = RulePack::built_in().map_err(|_| AppError::Internal)?;
-        Ok(Arc::new(Self { catalogue: Arc::new(catalogue), rules: Arc::new(rules) }))
+        Ok(Arc::new(Self::of(Arc::new(catalogue), Arc::new(rules))))
+    }
+
+    /// Books of a catalogue and a rule pack, with nothing of a coach's own.
+    #[must_use]
+    pub fn of(catalogue: Arc<Catalogue>, rules: Arc<RulePack>) -> Self {
+        Self { built_in: Arc::clone(&catalogue), catalogue, own: Arc::default(), rules }
+    }
+
+    /// The built-in catalogue with something of a coach's own over it, whatever these books have of that. What a file
+    /// brings was looked at when it was read, so that nothing is left to refuse here.
+    #[must_use]
+    pub fn laid(&self, own: &OwnCatalogue) -> Arc<Catalogue> {
+        if own.is_empty() {
+            return Arc::clone(&self.built_in);
+        }
+        match self.built_in.with_own(own) {
+            Ok(with) => Arc::new(with),
+            Err(error) => {
+                tracing::warn!(%error, "a catalogue of a coach's own cannot be laid over the built-in one");
+                Arc::clone(&self.built_in)
+            }
+        }
+    }
+
+    /// These books with that as what is the coach's own.
+    #[must_use]
+    pub fn with(&self, own: OwnCatalogue) -> Self {
+        if own == *self.own {
+            return self.clone();
+        }
+        Self { catalogue: self.laid(&own), own: Arc::new(own), ..self.clone() }
     }
 }
 
@@ -217,7 +252,8 @@ impl Newel {
     pub fn profile_from_plan(&mut self, text: &str, now: DateTime<FixedOffset>) -> Result<AppView, AppError> {
         let plan = newel_exchange::read_plan(text.as_bytes())?;
         if let Some(programme) = &plan.programme {
-            programme.check(&self.books.catalogue).map_err(|_| Refusal::UnusableProgramme)?;
+            let catalogue = self.books.laid(&plan.own.clone().unwrap_or_default());
+            programme.check(&catalogue).map_err(|_| Refusal::UnusableProgramme)?;
         }
         let known = self.app_view()?.profiles.into_iter().find(|card| {
             self.database(&card.key)

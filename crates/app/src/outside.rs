@@ -7,6 +7,7 @@ use crate::views::{FileReport, Role};
 use crate::words::Words;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use fluent_bundle::FluentArgs;
+use newel_engine::catalogue::OwnCatalogue;
 use newel_engine::ids::PersonId;
 use newel_engine::proposal::SessionProposal;
 use newel_engine::record::Record;
@@ -32,6 +33,8 @@ pub struct Proposed {
     pub session: String,
     /// The proposal.
     pub proposal: SessionProposal,
+    /// What is the coach's own.
+    pub own: Arc<OwnCatalogue>,
 }
 
 /// What a check found.
@@ -95,6 +98,7 @@ pub fn propose(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<
         programme: in_force.programme.title.clone(),
         session: session.title.clone(),
         proposal: bench.propose(&session),
+        own: Arc::clone(&known.books.own),
     })
 }
 
@@ -131,11 +135,13 @@ pub(crate) fn known_with(books: &Books, plan: &PlanDocument, log: &LogDocument) 
         words: plan.words.clone(),
         made: plan.made_at.date_naive(),
         begins: plan.begins,
+        own: plan.own.clone(),
     });
     plans.extend(given);
     newest_first(&mut plans);
     if let Some(newest) = plans.first() {
-        newest.programme.check(&books.catalogue).map_err(|_| Refusal::UnusableProgramme)?;
+        let catalogue = books.laid(&newest.own.clone().unwrap_or_default());
+        newest.programme.check(&catalogue).map_err(|_| Refusal::UnusableProgramme)?;
     }
     Ok(Known::by(books, plans, records))
 }
@@ -171,7 +177,8 @@ pub fn check(books: &Books, path: &Path) -> Result<Checked, AppError> {
         Document::Log(_) => "log",
         Document::Plan(plan) => {
             if let Some(programme) = &plan.programme {
-                programme.check(&books.catalogue).map_err(|_| Refusal::UnusableProgramme)?;
+                let catalogue = books.laid(&plan.own.clone().unwrap_or_default());
+                programme.check(&catalogue).map_err(|_| Refusal::UnusableProgramme)?;
             }
             "plan"
         }

@@ -39,7 +39,7 @@ impl Profile {
         let known = self.own()?;
         let day = now.date_naive();
         Ok(PathView {
-            ladders: ladders(known, &books, day),
+            ladders: ladders(known, day),
             sessions: sessions(known),
             weeks: weeks(known, &books, day),
         })
@@ -152,8 +152,9 @@ pub fn weeks(known: &Known, books: &Books, day: NaiveDate) -> Vec<WeekView> {
 
 /// How she stands on each ladder of her programme.
 #[must_use]
-pub fn ladders(known: &Known, books: &Books, day: NaiveDate) -> Vec<LadderView> {
+pub fn ladders(known: &Known, day: NaiveDate) -> Vec<LadderView> {
     let known = known.on(day);
+    let books = &known.books;
     let Some(bench) = known.bench(day, None) else { return Vec::new() };
     let Some(plan) = &known.plan else { return Vec::new() };
     // Of every planned session its proposals as of today; the next session first.

@@ -7,6 +7,7 @@ use crate::newel::{Books, NAME, PERSON, ROLE, card_of, role_name};
 use crate::threads::together;
 use crate::views::{PersonView, ProfileCard, Role};
 use chrono::{DateTime, FixedOffset, NaiveDate};
+use newel_engine::catalogue::OwnCatalogue;
 use newel_engine::ids::{DeviceId, PersonId, RecordId, RunId};
 use newel_engine::record::{Payload, Versions};
 use newel_store::{Action, Change, Store, hash_of, read_line};
@@ -21,7 +22,10 @@ pub struct Profile {
     key: String,
     person: PersonId,
     role: Role,
+    /// What the engine works with here, with what is the coach's own.
     pub(crate) books: Arc<Books>,
+    /// As it is without that.
+    built_in: Arc<Books>,
     cache: BTreeMap<PersonId, Known>,
     /// What was last worked out of each client, at a glance.
     pub(crate) glances: crate::coach::Glances,
@@ -55,6 +59,7 @@ pub fn inputs_hash(lines: &[String], plan: &Plan, versions: &Versions, day: Naiv
         serde_json::to_string(versions),
     ]
     .into_iter()
+    .chain(plan.own.as_ref().map(serde_json::to_string))
     .flatten()
     {
         hasher.update(part.len().to_be_bytes());
@@ -77,8 +82,29 @@ impl Profile {
             .map(PersonId)
             .ok_or(Refusal::NoSuchProfile)?;
         let role = card_of(&store, &key)?.role;
-        let (cache, glances) = (BTreeMap::new(), crate::coach::Glances::default());
-        Ok(Self { store, key, person, role, books, cache, glances, patience: None })
+        let (built_in, cache) = (Arc::clone(&books), BTreeMap::new());
+        let glances = crate::coach::Glances::default();
+        let mut profile = Self { store, key, person, role, books, built_in, cache, glances, patience: None };
+        // A log that cannot be read is told by whatever asks for it first.
+        if let Err(error) = profile.read_own_catalogue() {
+            tracing::warn!(%error, "the coach's own catalogue was not read");
+        }
+        Ok(profile)
+    }
+
+    /// Works out what is the coach's own: what stands in her stream, and what her own plans brought. What is known of
+    /// anybody is read anew if that has changed.
+    pub(crate) fn read_own_catalogue(&mut self) -> Result<(), AppError> {
+        let built_in = Arc::clone(&self.built_in);
+        let known = self.own()?;
+        let own = OwnCatalogue::standing(&known.records);
+        let in_force = known.plan.as_ref().and_then(|p| p.own.clone()).unwrap_or_default();
+        let own = own.and(&in_force).and(&known.brought.clone().retired());
+        if own != *self.books.own {
+            self.books = Arc::new(built_in.with(own));
+            self.forget();
+        }
+        Ok(())
     }
 
     /// Its folder's name.
@@ -105,6 +131,16 @@ impl Profile {
     #[must_use]
     pub fn role(&self) -> Role {
         self.role
+    }
+
+    /// What others' plans brought to whom of a coach's own, as far as it was read.
+    pub(crate) fn others_own(&self) -> OwnCatalogue {
+        self.cache.values().fold(OwnCatalogue::default(), |all, known| all.and(&known.brought))
+    }
+
+    /// The books without anything of a coach's own, as a replay begins with them.
+    pub(crate) fn built_in(&self) -> &Books {
+        &self.built_in
     }
 
     /// The books.
@@ -202,6 +238,10 @@ impl Profile {
         if let Some(known) = self.cache.get_mut(&person) {
             known.extend(&change.records);
             known.read(&self.books);
+        }
+        if change.records.iter().any(|r| matches!(r.payload, Payload::OwnLadder(_) | Payload::OwnVariant(_)))
+        {
+            self.read_own_catalogue()?;
         }
         Ok(change)
     }

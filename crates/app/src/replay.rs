@@ -55,7 +55,7 @@ impl Profile {
     /// When there is no such proposal, or it was made by other versions than these.
     pub fn replay(&mut self, person: PersonId, shown: RecordId) -> Result<Replay, AppError> {
         let all = self.parsed(person)?;
-        replay(&self.books, &all, shown)
+        replay(self.built_in(), &all, shown)
     }
 
     /// Makes every shown proposal of the log again.
@@ -71,7 +71,7 @@ impl Profile {
                     continue;
                 };
                 let replayed = if *made_by == versions(&self.books) {
-                    match replay(&self.books, &all, record.id) {
+                    match replay(self.built_in(), &all, record.id) {
                         Ok(r) if r.same => Replayed::Same,
                         Ok(r) if r.same_inputs => Replayed::Different,
                         Ok(_) | Err(_) => Replayed::OtherInputs,

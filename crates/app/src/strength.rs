@@ -3,8 +3,10 @@
 use crate::error::AppError;
 use crate::newel::Books;
 use crate::outside::known_from;
+use newel_engine::catalogue::OwnCatalogue;
 use newel_engine::state::StrengthTrace;
 use std::path::Path;
+use std::sync::Arc;
 
 /// What moved the strength of one client, and whose it is.
 #[derive(Clone, Debug, PartialEq)]
@@ -15,6 +17,8 @@ pub struct Strength {
     pub programme: Option<String>,
     /// Set by set.
     pub trace: StrengthTrace,
+    /// What is the coach's own.
+    pub own: Arc<OwnCatalogue>,
 }
 
 /// Every set that moved strength, with the state after it, from a plan file and a log file of the same person.
@@ -27,6 +31,7 @@ pub fn strength(books: &Books, plan: &Path, log: &Path) -> Result<Strength, AppE
     Ok(Strength {
         name,
         programme: plan.map(|p| p.programme.title.clone()),
-        trace: StrengthTrace::of(known.history(), &books.catalogue, &books.rules, known.starts()),
+        trace: StrengthTrace::of(known.history(), &known.books.catalogue, &books.rules, known.starts()),
+        own: Arc::clone(&known.books.own),
     })
 }

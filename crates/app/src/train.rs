@@ -24,17 +24,11 @@ pub(crate) fn open_run<'k>(known: &'k Known, books: &Books, now: DateTime<FixedO
     flow::open_run(known.history(), rules, now)
 }
 
-<<<<<<< HEAD
-/// The planned session of a run, in the plan in force, with the doses of its week.
+/// The planned session of a run, in the plan it was begun under, with the doses of its week.
 pub(crate) fn session_of(known: &Known, run: &Run) -> Option<PlanSession> {
+    let known = known.of_run(run);
     let plan = known.plan.as_ref()?;
     planned_session(known.history(), &plan.programme, &run.planned.as_ref()?.2, Some(run.id))
-=======
-/// The planned session of a run, in the plan in force.
-pub(crate) fn session_of<'k>(known: &'k Known, run: &Run) -> Option<&'k PlanSession> {
-    let plan = known.of_run(run).plan.as_ref()?;
-    plan.programme.session(&run.planned.as_ref()?.2)
->>>>>>> loose
 }
 
 pub(crate) fn slot_of<'s>(
@@ -184,15 +178,9 @@ impl Profile {
         let known = self.own()?;
         let entry = known.history().run(run).filter(|r| r.ended.is_none()).ok_or(Refusal::NoSession)?;
         let session = session_of(known, entry).ok_or(Refusal::NoSession)?;
-<<<<<<< HEAD
-        let bench = known.bench(entry.day, Some(run)).ok_or(Refusal::NoPlan)?;
-        let flow = Flow::of(&bench, &session, entry);
-        Ok(work(&books, known, entry, &session, &bench, &flow))
-=======
         let bench = known.of_run(entry).bench(entry.day, Some(run)).ok_or(Refusal::NoPlan)?;
-        let flow = Flow::of(&bench, session, entry);
-        Ok(work(&books, known.of_run(entry), entry, session, &bench, &flow))
->>>>>>> loose
+        let flow = Flow::of(&bench, &session, entry);
+        Ok(work(&books, known.of_run(entry), entry, &session, &bench, &flow))
     }
 
     /// Logs a set. It is on the disk when this returns, and only then does the card move on. The same

@@ -99,11 +99,7 @@ fn state(all: &Known, books: &Books, now: DateTime<FixedOffset>, show: Show) -> 
         && now - ended.at < Duration::hours(FINISHED_HOURS)
         && show == Show::Today
     {
-<<<<<<< HEAD
-        return TrainState::Finished(finished(&fresh, known, run, &next, proposal.slots, now));
-=======
-        return TrainState::Finished(finished(&fresh, all, run, next, proposal.slots, now));
->>>>>>> loose
+        return TrainState::Finished(finished(&fresh, all, run, &next, proposal.slots, now));
     }
     let progress = progress(known.history(), &plan.programme);
     let at = plan.programme.week(progress.week);
@@ -120,9 +116,6 @@ fn state(all: &Known, books: &Books, now: DateTime<FixedOffset>, show: Show) -> 
         phase: at.phase.map(|p| p.title.clone()),
         light: at.light,
         begins: plan.begins_later(known.history(), day),
-<<<<<<< HEAD
-        minutes: flow::minutes(&fresh, &next, &proposal.slots),
-=======
         later: all
             .later(day)
             .filter(|_| show != Show::Early)
@@ -131,8 +124,7 @@ fn state(all: &Known, books: &Books, now: DateTime<FixedOffset>, show: Show) -> 
             .later(day)
             .filter(|_| show == Show::Early)
             .and_then(|_| Some(all.on(day).plan.as_ref()?.programme.title.clone())),
-        minutes: flow::minutes(&fresh, next, &proposal.slots),
->>>>>>> loose
+        minutes: flow::minutes(&fresh, &next, &proposal.slots),
         about_unknown: known.history().intakes.is_empty(),
         screen_due: newel_engine::screening::due(&fresh).first().copied().filter(|d| d.since.is_some()),
         conditions: {
@@ -460,13 +452,8 @@ fn logged(run: &Run, entry: &newel_engine::history::SetEntry) -> LoggedView {
 pub fn mark_of(known: &Known, record: RecordId) -> Option<MarkView> {
     let run = known.history().runs.iter().find(|r| r.marks.iter().any(|m| m.record == record))?;
     let mark = run.marks.iter().find(|m| m.record == record)?;
-<<<<<<< HEAD
-    let bench = known.bench(run.day, Some(run.id))?;
-    Some(mark_view(&bench, session_of(known, run).as_ref(), run, mark))
-=======
     let bench = known.of_run(run).bench(run.day, Some(run.id))?;
-    Some(mark_view(&bench, session_of(known, run), run, mark))
->>>>>>> loose
+    Some(mark_view(&bench, session_of(known, run).as_ref(), run, mark))
 }
 
 fn mark_view(bench: &Bench<'_>, session: Option<&PlanSession>, run: &Run, mark: &Mark) -> MarkView {

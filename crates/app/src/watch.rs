@@ -16,7 +16,7 @@ use newel_engine::monitor::{LoadBand, Notice, Watch, Watched};
 use std::path::Path;
 
 /// What there is to watch, and of whom.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Watching {
     /// Whose.
     pub name: String,
@@ -24,6 +24,8 @@ pub struct Watching {
     pub programme: Option<String>,
     /// All of it.
     pub watch: Watch,
+    /// The books, with what is the coach's own.
+    pub books: Books,
 }
 
 /// What there is to watch on a day, from a plan file and a log file of the same person.
@@ -36,6 +38,7 @@ pub fn watch(books: &Books, plan: &Path, log: &Path, on: NaiveDate) -> Result<Wa
         name,
         programme: known.on(on).plan.as_ref().map(|p| p.programme.title.clone()),
         watch: watch_of(books, &known, on),
+        books: known.books,
     })
 }
 
@@ -48,7 +51,7 @@ pub fn watch_of(books: &Books, known: &Known, on: NaiveDate) -> Watch {
     Watch::of(&Watched {
         history: known.history(),
         state: &state,
-        catalogue: &books.catalogue,
+        catalogue: &known.books.catalogue,
         rules: &books.rules,
         per_week: plan.map(|p| p.programme.per_week),
         day: on,

@@ -2,9 +2,11 @@
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use newel_engine::catalogue::{OwnCatalogue, is_own};
 use newel_engine::reason::{Fact, Reason};
 use newel_engine::revision::Change;
-use std::sync::OnceLock;
+use std::collections::BTreeMap;
+use std::sync::{Arc, OnceLock};
 
 macro_rules! files {
     ($language:literal) => {
@@ -20,8 +22,11 @@ const ENGLISH: &[(&str, &str)] = files!("en");
 const SPANISH: &[(&str, &str)] = files!("es");
 
 /// A catalogue of words.
+#[derive(Clone)]
 pub struct Words {
-    bundle: FluentBundle<FluentResource>,
+    bundle: Arc<FluentBundle<FluentResource>>,
+    /// What is said in a coach's own words, by the id of the message, or of its attribute behind a dot.
+    own: Arc<BTreeMap<String, String>>,
     /// BCP 47 tag of the language.
     pub language: &'static str,
     /// Ids that stand twice or could not be read, for the test of this module.
@@ -67,7 +72,13 @@ impl Words {
                 faults.extend(errors.iter().map(|e| format!("{name}.ftl: {e}")));
             }
         }
-        Self { bundle, language, faults }
+        Self { bundle: Arc::new(bundle), own: Arc::default(), language, faults }
+    }
+
+    /// These words with those of a coach's own ladders and variants, which stand in her language alone.
+    #[must_use]
+    pub fn knowing(&self, own: &OwnCatalogue) -> Self {
+        Self { own: Arc::new(own.sayings()), ..self.clone() }
     }
 
     /// A message without values.
@@ -79,6 +90,9 @@ impl Words {
     /// A message with values.
     #[must_use]
     pub fn say_with(&self, id: &str, args: &FluentArgs<'_>) -> Option<String> {
+        if let Some(own) = self.own.get(id) {
+            return Some(own.clone());
+        }
         let pattern = self.bundle.get_message(id)?.value()?;
         let mut errors = Vec::new();
         let text = self.bundle.format_pattern(pattern, Some(args), &mut errors).into_owned();
@@ -88,6 +102,9 @@ impl Words {
     /// An attribute of a message.
     #[must_use]
     pub fn attribute(&self, id: &str, name: &str) -> Option<String> {
+        if let Some(own) = self.own.get(&format!("{id}.{name}")) {
+            return Some(own.clone());
+        }
         let attribute = self.bundle.get_message(id)?.get_attribute(name)?;
         let mut errors = Vec::new();
         Some(self.bundle.format_pattern(attribute.value(), None, &mut errors).into_owned())
@@ -128,13 +145,19 @@ impl Words {
     /// A name of a variant.
     #[must_use]
     pub fn variant(&self, id: &newel_engine::ids::VariantId) -> String {
-        self.say(&format!("variant-{id}")).unwrap_or_else(|| id.to_string())
+        self.say(&format!("variant-{id}")).unwrap_or_else(|| self.unnamed(id.as_str(), "own-unknown-variant"))
+    }
+
+    /// An id that has no name here: one of another coach's own is said to be so.
+    fn unnamed(&self, id: &str, unknown: &str) -> String {
+        let said = if is_own(id) { self.say(unknown) } else { None };
+        said.unwrap_or_else(|| id.to_owned())
     }
 
     /// A name of a ladder.
     #[must_use]
     pub fn ladder(&self, id: &newel_engine::ids::LadderId) -> String {
-        self.say(&format!("ladder-{id}")).unwrap_or_else(|| id.to_string())
+        self.say(&format!("ladder-{id}")).unwrap_or_else(|| self.unnamed(id.as_str(), "own-unknown-ladder"))
     }
 
     fn value(&self, fact: &Fact) -> FluentValue<'static> {

@@ -12,7 +12,7 @@ use std::path::Path;
 pub(crate) fn propose(plan: &Path, log: &Path, on: NaiveDate, json: bool) -> Result<End, AppError> {
     let books = Books::built_in()?;
     let proposed = outside::propose(&books, plan, log, on)?;
-    let words = Words::english();
+    let words = &Words::english().knowing(&proposed.own);
     if json {
         let slots: Vec<Value> = proposed
             .proposal
@@ -81,13 +81,13 @@ pub(crate) fn review(db: &Path, on: Option<NaiveDate>, json: bool) -> Result<End
     let mut coach = Profile::open_to_read(db, &books)?;
     let now = on.map_or_else(say::now, say::morning);
     let desk = coach.desk_view(now)?;
+    let words = Words::english().knowing(&coach.books().own);
     if json {
-        let entries = |list: &[DeskEntry]| list.iter().map(entry_json).collect::<Vec<_>>();
+        let entries = |list: &[DeskEntry]| list.iter().map(|e| entry_json(&words, e)).collect::<Vec<_>>();
         let (queue, well) = (entries(&desk.queue), entries(&desk.well));
         say::json(&json!({ "on": now.date_naive(), "queue": queue, "well": well }))?;
         return Ok(End::Sound);
     }
-    let words = Words::english();
     for entry in &desk.queue {
         let last = entry.last_session.map_or_else(|| "none".to_owned(), |d| d.to_string());
         say::line(&format!("{} (last session: {last})", entry.name));
@@ -108,8 +108,7 @@ pub(crate) fn review(db: &Path, on: Option<NaiveDate>, json: bool) -> Result<End
     Ok(End::Sound)
 }
 
-fn entry_json(entry: &DeskEntry) -> Value {
-    let words = Words::english();
+fn entry_json(words: &Words, entry: &DeskEntry) -> Value {
     let findings: Vec<Value> = entry
         .findings
         .iter()

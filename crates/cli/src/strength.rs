@@ -19,7 +19,7 @@ pub(crate) fn strength(plan: &Path, log: &Path, json: bool) -> Result<End, AppEr
         }))?;
         return Ok(End::Sound);
     }
-    let words = Words::english();
+    let words = &Words::english().knowing(&strength.own);
     let programme = strength.programme.as_deref().map_or_else(String::new, |p| format!(", {p}"));
     say::line(&format!("{}{programme}", strength.name));
     say::line("");

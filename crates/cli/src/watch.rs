@@ -12,7 +12,7 @@ pub(crate) fn watch(plan: &Path, log: &Path, on: Option<NaiveDate>, json: bool) 
     let books = Books::built_in()?;
     let on = on.unwrap_or_else(|| say::now().date_naive());
     let watching = watch::watch(&books, plan, log, on)?;
-    let words = Words::english();
+    let words = &Words::english().knowing(&watching.books.own);
     if json {
         let watch = &watching.watch;
         say::json(&json!({
@@ -31,7 +31,7 @@ pub(crate) fn watch(plan: &Path, log: &Path, on: Option<NaiveDate>, json: bool) 
     let over = books.rules.number("watch.hard-set", "over_target");
     tell_weeks(words, &watching, over);
     tell_rates(words, &watching);
-    tell_trends(words, &books, &watching);
+    tell_trends(words, &watching);
     say::caution();
     Ok(End::Sound)
 }
@@ -191,7 +191,7 @@ fn rate_line(words: &Words, rate: &Rate, confidence: f64) -> String {
     line
 }
 
-fn tell_trends(words: &Words, books: &Books, watching: &Watching) {
+fn tell_trends(words: &Words, watching: &Watching) {
     if watching.watch.trends.is_empty() {
         return;
     }
@@ -211,6 +211,10 @@ fn tell_trends(words: &Words, books: &Books, watching: &Watching) {
                 )
             })
             .collect();
-        say::line(&format!("  {}: {}", words.group(&books.catalogue, &trend.group), said.join(", ")));
+        say::line(&format!(
+            "  {}: {}",
+            words.group(&watching.books.catalogue, &trend.group),
+            said.join(", ")
+        ));
     }
 }

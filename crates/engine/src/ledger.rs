@@ -121,12 +121,24 @@ impl Ledger {
     /// The bench for a day, as [`Bench::of`] gives it.
     #[must_use]
     pub fn bench<'b>(&'b self, programme: &'b Programme, day: NaiveDate, run: Option<RunId>) -> Bench<'b> {
+        self.bench_by(&self.catalogue, programme, day, run)
+    }
+
+    /// As [`Ledger::bench`], by another catalogue: one with what a coach has made since.
+    #[must_use]
+    pub fn bench_by<'b>(
+        &'b self,
+        catalogue: &'b Catalogue,
+        programme: &'b Programme,
+        day: NaiveDate,
+        run: Option<RunId>,
+    ) -> Bench<'b> {
         let inputs = Inputs {
             history: &self.history,
             programme,
             starts: &self.starts,
             starts_of: self.starts_of,
-            catalogue: &self.catalogue,
+            catalogue,
             rules: &self.rules,
             day,
             run,

@@ -3,6 +3,7 @@
 //! A *stream* is what one device wrote about one person: its records are numbered from 0 and each
 //! bears the SHA-256 of the one before. Only that device ever appends to it.
 
+use crate::catalogue::{OwnLadder, OwnVariant};
 use crate::ids::{
     CheckId, ConditionId, DeviceId, LadderId, PersonId, PlanSessionId, ProgrammeId, RecordId, RunId, SlotId,
     SymptomId, VariantId,
@@ -13,6 +14,7 @@ use crate::proposal::SessionProposal;
 use crate::rules::RuleSetting;
 use crate::stage::Stage;
 use crate::units::Weight;
+
 use crate::wording::VariantWords;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use schemars::JsonSchema;
@@ -599,6 +601,10 @@ pub enum Payload {
     RuleSetting(RuleSetting),
     /// The coach's own words and picture for a variant, in the coach's own stream.
     VariantWords(VariantWords),
+    /// A ladder of the coach's own, in the coach's own stream.
+    OwnLadder(OwnLadder),
+    /// A variant of the coach's own, in the coach's own stream.
+    OwnVariant(Box<OwnVariant>),
     /// A kind from a newer version. Its line is kept and passed on untouched.
     #[serde(other)]
     Unknown,

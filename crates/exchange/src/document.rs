@@ -2,6 +2,7 @@
 
 use crate::picture::Picture;
 use chrono::{DateTime, FixedOffset, NaiveDate};
+use newel_engine::catalogue::OwnCatalogue;
 use newel_engine::ids::{DeviceId, PersonId};
 use newel_engine::programme::{Programme, Start};
 use newel_engine::record::{Record, Versions};
@@ -31,7 +32,8 @@ impl Kind {
     /// The newest format version that this program reads. Version 2 of a plan is version 1 with a coach's own words and
     /// pictures, or with a programme that has an end or a session that is meant to take so many minutes; version 3 is one with a
     /// day on which the programme begins; version 4 is one whose programme has phases, light weeks, doses by week, a warm-up
-    /// or a cool-down. One without any is still written as version 1, so that older programs read it.
+    /// or a cool-down, or one with ladders or variants of the coach's own. One without any is still written as version 1, so
+    /// that older programs read it.
     pub(crate) const fn newest(self) -> u32 {
         match self {
             Self::Log => 1,
@@ -128,6 +130,10 @@ pub struct PlanDocument {
     /// The day on which the programme begins, if one was set and lies ahead. Since version 3.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub begins: Option<NaiveDate>,
+    /// Ladders and variants of the coach's own, where the programme, the starts or what she has trained use any. Since
+    /// version 4.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub own: Option<OwnCatalogue>,
     /// The pictures that the words name. They stand in the envelope, beside the content.
     #[serde(skip)]
     pub pictures: Vec<Picture>,
@@ -138,7 +144,7 @@ impl PlanDocument {
     pub(crate) fn version(&self) -> u32 {
         let is_timed = |p: &Programme| p.weeks.is_some() || p.sessions.iter().any(|s| s.minutes.is_some());
         let timed = self.programme.as_ref().is_some_and(is_timed);
-        if self.programme.as_ref().is_some_and(Programme::tells_weeks) {
+        if self.own.is_some() || self.programme.as_ref().is_some_and(Programme::tells_weeks) {
             4
         } else if self.begins.is_some() {
             3

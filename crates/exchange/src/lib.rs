@@ -39,7 +39,7 @@ mod write;
 
 pub use document::{Document, Kind, LogDocument, PlanDocument};
 pub use error::{FileError, ReadError, RecordFault, WriteError};
-pub use limits::{MAX_BYTES, MAX_DEPTH, MAX_LINES};
+pub use limits::{MAX_BYTES, MAX_DEPTH, MAX_LINES, MAX_OWN_LADDERS, MAX_OWN_VARIANTS};
 pub use picture::{MAX_PICTURE, MAX_PICTURES, Picture, PictureError};
 pub use read::{read, read_log, read_plan, without_pictures};
 pub use schemas::schemas;

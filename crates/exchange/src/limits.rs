@@ -10,6 +10,10 @@ pub const MAX_DEPTH: usize = 32;
 /// Records in a file. Five years of four sessions a week with eighty records each come to 83,000.
 pub const MAX_LINES: usize = 200_000;
 
+// Ladders and variants of a coach's own in a file, and the length of each text of theirs: far above what one person
+// teaches. The engine holds them wherever a catalogue is made, so that a file cannot bring more than can be written.
+pub use newel_engine::catalogue::{MAX_OWN_LADDERS, MAX_OWN_VARIANTS};
+
 /// True when objects and arrays stand deeper within one another than [`MAX_DEPTH`].
 ///
 /// Counts without recursion and without parsing, so that no depth can exhaust the stack.

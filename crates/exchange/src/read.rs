@@ -24,7 +24,7 @@ struct Probe {
     seal: Option<Value>,
 }
 
-/// The envelope of versions 1 to 3.
+/// The envelope of versions 1 to 4.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Envelope<'a> {
@@ -90,6 +90,11 @@ pub fn read(bytes: &[u8]) -> Result<Document, ReadError> {
             }
             if !plan.words.iter().all(VariantWords::is_sound) {
                 return Err(ReadError::Malformed { detail: "words out of bounds".to_owned() });
+            }
+            if plan.own.as_ref().is_some_and(|own| own.check().is_err()) {
+                return Err(ReadError::Malformed {
+                    detail: "own ladders or variants out of bounds".to_owned(),
+                });
             }
             Document::Plan(Box::new(plan))
         }

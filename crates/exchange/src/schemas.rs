@@ -34,7 +34,7 @@ struct PlanFile {
     #[schemars(extend("const" = "newel.plan"))]
     format: String,
     /// The version of the format.
-    #[schemars(range(min = 1, max = 2))]
+    #[schemars(range(min = 1, max = 4))]
     version: u32,
     /// How the content is sealed; version 1 knows no seal.
     seal: (),

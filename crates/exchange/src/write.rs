@@ -23,6 +23,9 @@ pub fn write_log(log: &LogDocument) -> Result<Vec<u8>, WriteError> {
 /// # Errors
 /// When it would be refused by its reader.
 pub fn write_plan(plan: &PlanDocument) -> Result<Vec<u8>, WriteError> {
+    if let Some(own) = &plan.own {
+        own.check().map_err(|why| WriteError::Unwritable { detail: why.to_string() })?;
+    }
     write(Kind::Plan, plan.version(), plan, plan.person, &plan.lines, &plan.pictures)
 }
 

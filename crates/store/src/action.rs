@@ -66,6 +66,8 @@ pub enum Action {
     SetRule,
     /// Wrote own words or a picture for a variant.
     WordVariant,
+    /// Made or changed a ladder or variant of her own.
+    WriteOwn,
     /// Took a plan file in.
     TakeInPlan,
     /// Wrote a plan file.
@@ -173,7 +175,9 @@ pub fn areas_of(payload: &Payload) -> BTreeSet<Area> {
         Payload::PlanTakenIn { .. }
         | Payload::PlanSent { .. }
         | Payload::Override { .. }
-        | Payload::VariantWords(_) => &[Area::Plans],
+        | Payload::VariantWords(_)
+        | Payload::OwnLadder(_)
+        | Payload::OwnVariant(_) => &[Area::Plans],
     };
     areas.iter().copied().collect()
 }

@@ -105,6 +105,8 @@ pub(crate) fn target_of(payload: &Payload) -> Option<RecordId> {
         | Payload::Override { .. }
         | Payload::RuleSetting(_)
         | Payload::VariantWords(_)
+        | Payload::OwnLadder(_)
+        | Payload::OwnVariant(_)
         | Payload::Unknown => None,
     }
 }

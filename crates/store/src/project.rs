@@ -134,6 +134,8 @@ fn payload(
         | Payload::Override { .. }
         | Payload::RuleSetting(_)
         | Payload::VariantWords(_)
+        | Payload::OwnLadder(_)
+        | Payload::OwnVariant(_)
         | Payload::Unknown => Ok(()),
     }
 }

@@ -3,10 +3,12 @@
 use super::{ask, now};
 use newel_app::Worker;
 use newel_app::views::{
-    AdviceView, ErrorView, LadderWordsView, LookFor, PictureView, PlanbookView, RevisionView, WordsForm,
+    AdviceView, ErrorView, LadderWordsView, LookFor, OwnForm, OwnLadderForm, PictureView, PlanbookView,
+    RevisionView, WordsForm,
 };
-use newel_engine::ids::ProgrammeId;
+use newel_engine::ids::{ProgrammeId, VariantId};
 use newel_engine::writing::Edit;
+use std::collections::BTreeMap;
 use tauri::State;
 
 /// The Planbook.
@@ -93,4 +95,35 @@ pub async fn programme_away(
     away: bool,
 ) -> Result<PlanbookView, ErrorView> {
     ask(&worker, move |newel| newel.profile()?.programme_away(programme, away)).await
+}
+
+/// The words of all that is a coach's own, by the ids of messages.
+#[tauri::command]
+pub async fn own_names(worker: State<'_, Worker>) -> Result<BTreeMap<String, String>, ErrorView> {
+    ask(&worker, move |newel| Ok(newel.profile()?.own_names())).await
+}
+
+/// Makes or changes a variant of the coach's own.
+#[tauri::command]
+pub async fn own_save(worker: State<'_, Worker>, form: OwnForm) -> Result<Vec<LadderWordsView>, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.own_save(now(), form)).await
+}
+
+/// Names a ladder of the coach's own, puts it away or takes it out again.
+#[tauri::command]
+pub async fn own_ladder(
+    worker: State<'_, Worker>,
+    form: OwnLadderForm,
+) -> Result<Vec<LadderWordsView>, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.own_ladder(now(), form)).await
+}
+
+/// Puts a variant of the coach's own away, or takes it out again.
+#[tauri::command]
+pub async fn own_retire(
+    worker: State<'_, Worker>,
+    variant: VariantId,
+    retired: bool,
+) -> Result<Vec<LadderWordsView>, ErrorView> {
+    ask(&worker, move |newel| newel.profile()?.own_retire(now(), &variant, retired)).await
 }

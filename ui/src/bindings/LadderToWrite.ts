@@ -17,4 +17,8 @@ pattern: Pattern,
 /**
  * How many levels it has.
  */
-levels: number, };
+levels: number, 
+/**
+ * True for one of the coach's own that is not offered any more.
+ */
+retired: boolean, };

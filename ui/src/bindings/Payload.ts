@@ -9,6 +9,8 @@ import type { Kit } from "./Kit";
 import type { LadderId } from "./LadderId";
 import type { Load } from "./Load";
 import type { NextDay } from "./NextDay";
+import type { OwnLadder } from "./OwnLadder";
+import type { OwnVariant } from "./OwnVariant";
 import type { PlanSessionId } from "./PlanSessionId";
 import type { Profile } from "./Profile";
 import type { ProgrammeId } from "./ProgrammeId";
@@ -342,4 +344,4 @@ start: Start,
 /**
  * Why.
  */
-note: string, } | { "kind": "rule_setting" } & RuleSetting | { "kind": "variant_words" } & VariantWords | { "kind": "unknown" };
+note: string, } | { "kind": "rule_setting" } & RuleSetting | { "kind": "variant_words" } & VariantWords | { "kind": "own_ladder" } & OwnLadder | { "kind": "own_variant" } & OwnVariant | { "kind": "unknown" };

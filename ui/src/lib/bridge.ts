@@ -1,4 +1,5 @@
-// The only file that talks to the shell. Each function calls one command and gives it its types; it adds nothing.
+// The only file that talks to the shell. Each function calls one command and gives it its types; it adds nothing, but that
+// what may bring names of a coach's own is answered once these are known.
 // A command that cannot do what was asked rejects with an ErrorView (see `errorOf`).
 import { invoke } from '@tauri-apps/api/core';
 import type {
@@ -31,6 +32,8 @@ import type {
   MarkedView,
   NextDay,
   OverrideForm,
+  OwnForm,
+  OwnLadderForm,
   PathView,
   PictureView,
   PlanbookView,
@@ -52,18 +55,32 @@ import type {
   WordsForm,
   WrittenView,
 } from './types';
+import { setOwnNames } from './words';
+
+/** Gives an answer once the names of a coach's own are known that it may speak of. */
+async function named<T>(answer: Promise<T>): Promise<T> {
+  const given = await answer;
+  try {
+    setOwnNames(await invoke<Record<string, string>>('own_names'));
+  } catch {
+    // No profile is open: there is nobody whose own they could be.
+    setOwnNames({});
+  }
+  return given;
+}
 
 // --- the app and its profiles ---
 
-export const appView = (): Promise<AppView> => invoke('app_view');
-export const profileOpen = (key: string): Promise<AppView> => invoke('profile_open', { key });
+export const appView = (): Promise<AppView> => named(invoke('app_view'));
+export const profileOpen = (key: string): Promise<AppView> => named(invoke('profile_open', { key }));
 export const profileClose = (): Promise<AppView> => invoke('profile_close');
 export const profileNew = (name: string, role: Role): Promise<AppView> =>
   invoke('profile_new', { name, role });
-export const profileFromPlan = (text: string): Promise<AppView> => invoke('profile_from_plan', { text });
+export const profileFromPlan = (text: string): Promise<AppView> =>
+  named(invoke('profile_from_plan', { text }));
 /** Adds the invented clients and their coach; takes a few seconds. */
 export const demoMake = (): Promise<AppView> => invoke('demo_make');
-export const roleSet = (role: Role): Promise<AppView> => invoke('role_set', { role });
+export const roleSet = (role: Role): Promise<AppView> => named(invoke('role_set', { role }));
 
 // --- Train ---
 
@@ -111,7 +128,7 @@ export const chooseSavePath = (suggested: string): Promise<string | null> =>
   invoke('choose_save_path', { suggested });
 /** The system's own dialog for a folder; null when she closes it. */
 export const chooseFolder = (): Promise<string | null> => invoke('choose_folder');
-export const takeIn = (files: ChosenFile[]): Promise<TakeInView> => invoke('take_in', { files });
+export const takeIn = (files: ChosenFile[]): Promise<TakeInView> => named(invoke('take_in', { files }));
 
 // --- safety: of a client, or of whoever is open (person null) ---
 
@@ -172,7 +189,7 @@ export const plansWrite = (
 export const programmeGive = (person: string, programme: string): Promise<RosterView> =>
   invoke('programme_give', { person, programme });
 export const deskView = (): Promise<DeskView> => invoke('desk_view');
-export const clientView = (person: string): Promise<ClientView> => invoke('client_view', { person });
+export const clientView = (person: string): Promise<ClientView> => named(invoke('client_view', { person }));
 export const noteWrite = (person: string, text: string): Promise<ClientView> =>
   invoke('note_write', { person, text });
 export const holdAnswer = (
@@ -202,6 +219,13 @@ export const revisionsBy = (programme: string): Promise<RevisionView[]> =>
 export const programmeAway = (programme: string, away: boolean): Promise<PlanbookView> =>
   invoke('programme_away', { programme, away });
 export const wordsView = (): Promise<LadderWordsView[]> => invoke('words_view');
+/** Makes or changes a variant of the coach's own, with its ladder where that is new. */
+export const ownSave = (form: OwnForm): Promise<LadderWordsView[]> => named(invoke('own_save', { form }));
+/** Names a ladder of the coach's own, puts it away or takes it out again. */
+export const ownLadder = (form: OwnLadderForm): Promise<LadderWordsView[]> =>
+  named(invoke('own_ladder', { form }));
+export const ownRetire = (variant: string, retired: boolean): Promise<LadderWordsView[]> =>
+  named(invoke('own_retire', { variant, retired }));
 export const wordsSave = (form: WordsForm): Promise<LadderWordsView[]> => invoke('words_save', { form });
 /** A picture of the coach's, by the hash of its bytes; on a client's device as well. */
 export const picture = (name: string): Promise<PictureView> => invoke('picture', { name });

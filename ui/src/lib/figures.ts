@@ -1,4 +1,4 @@
-// Which movement draws which variant of the catalogue.
+// Which movement draws which variant of the catalogue. A coach's own has no figure: one of another move would mislead.
 import type { Movement } from './figure';
 import { floor } from './movements/floor';
 import { lunges } from './movements/lunges';
@@ -8,6 +8,7 @@ import { standing } from './movements/standing';
 import { steady } from './movements/steady';
 import { thrusts } from './movements/thrusts';
 import { trunk } from './movements/trunk';
+import { isOwn } from './words';
 
 export const movements: Record<string, Movement> = {
   ...standing,
@@ -61,6 +62,7 @@ const PLAIN: Record<string, string> = {
 
 /** The movement of a variant; failing that the plainest of its ladder; failing that none. */
 export function movementOf(variant: string, ladder?: string): Movement | undefined {
+  if (isOwn(variant)) return undefined;
   const own = movements[variant];
   if (own) return own;
   // Built-in ids begin with their ladder's; the longest that fits is the right one (offset-hinge before hinge).

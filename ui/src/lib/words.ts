@@ -47,10 +47,33 @@ function pattern(id: string) {
   return attribute ? message?.attributes[attribute] : message?.value;
 }
 
-export const has = (id: string): boolean => Boolean(pattern(id));
+/** The words of a coach's own ladders and variants, by the ids of messages. They stand in her language alone. */
+let own: Readonly<Record<string, string>> = {};
+
+export function setOwnNames(names: Readonly<Record<string, string>>): void {
+  own = names;
+}
+
+/** A UUID: what a coach made herself. Built-in ids are words. */
+export const isOwn = (id: string): boolean =>
+  /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/.test(id);
+
+/** What is said of something of a coach's own: her words, nothing where she wrote none; undefined for all else. */
+function ownWords(id: string): string | undefined {
+  const said = own[id];
+  if (said !== undefined) return said;
+  const [name = '', attribute] = id.split('.');
+  const kind = ['variant', 'ladder'].find((k) => name.startsWith(`${k}-`) && isOwn(name.slice(k.length + 1)));
+  if (!kind) return undefined;
+  return attribute ? '' : say(`own-unknown-${kind}`);
+}
+
+export const has = (id: string): boolean => id in own || Boolean(pattern(id));
 
 /** The sentence of an id (`id` or `id.attribute`). A missing one shows its id: seen at once, and no crash in a session. */
 export function say(id: string, args: Args = {}): string {
+  const hers = ownWords(id);
+  if (hers !== undefined) return hers;
   const found = pattern(id);
   if (!found) {
     console.error(`no words for ${id}`);
@@ -66,6 +89,14 @@ export function say(id: string, args: Args = {}): string {
 
 export const ladderName = (id: string): string => say(`ladder-${id}`);
 export const variantName = (id: string): string => say(`variant-${id}`);
+
+/** How a variant is set up and how she breathes, as far as it is said. */
+export const howOf = (variant: string): string =>
+  ['setup', 'breath']
+    .map((part) => say(`variant-${variant}.${part}`).trim())
+    .filter((text) => text !== '')
+    .map((text) => (/[.!?…]$/.test(text) ? text : `${text}.`))
+    .join(' ');
 export const symptomName = (id: string): string => say(`symptom-${id}`);
 export const conditionName = (id: string): string => say(`condition-${id}`);
 

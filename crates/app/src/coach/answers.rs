@@ -27,7 +27,6 @@ impl Profile {
     ) -> Result<ClientView, AppError> {
         self.coach_only()?;
         let day = now.date_naive();
-        let books = self.books();
         let known = self.client(person)?;
         let overview = Overview::of(self)?;
         let Glance { entry, findings } = self.glance(&overview, person, day)?.clone();
@@ -38,9 +37,9 @@ impl Profile {
         let holds = bench.as_ref().map(|b| holds(b)).unwrap_or_default();
         Ok(ClientView {
             client: entry,
-            choices: choices(&books.catalogue, trains.plan.as_ref().map(|p| &p.programme)),
+            choices: choices(&known.books.catalogue, trains.plan.as_ref().map(|p| &p.programme)),
             findings,
-            ladders: ladders(&known, &books, day),
+            ladders: ladders(&known, day),
             sessions: sessions(&known),
             holds,
             red: bench.as_ref().is_some_and(|b| b.state.open_reds().next().is_some()),

@@ -40,16 +40,12 @@ impl Profile {
         }
         let day = now.date_naive();
         let programme = self.programme(form.programme)?;
-<<<<<<< HEAD
         let mut session = programme.session(&form.session).ok_or(Refusal::NoSuchThing)?.clone();
         // Where all are in weeks that ask for the same, that is what is trained; else the table names what is usual, and
         // each row what is hers.
         let mut asked: Option<PlanSession> = None;
         let mut same = true;
-=======
-        let session = programme.session(&form.session).ok_or(Refusal::NoSuchThing)?.clone();
         let room = form.room.map(|id| self.room_kit(id)).transpose()?;
->>>>>>> loose
         let books = self.books();
         let mut rows: Vec<ClassRowView> = Vec::new();
         for person in &form.people {
@@ -58,20 +54,15 @@ impl Profile {
             }
             let known = self.client(*person)?;
             let history = known.history();
-<<<<<<< HEAD
-            let bench = known.bench_for(&programme, day, None);
-            let hers =
-                planned_session(history, &programme, &form.session, None).ok_or(Refusal::NoSuchThing)?;
-            let proposal = bench.propose(&hers);
-            same &= asked.get_or_insert_with(|| hers.clone()) == &hers;
-=======
             let own = known.of_programme(programme.id, day).bench_for(&programme, day, None);
             let bench = match &room {
                 Some(room) => own.with_kit(room.kit.clone()),
                 None => own,
             };
-            let proposal = bench.propose(&session);
->>>>>>> loose
+            let hers =
+                planned_session(history, &programme, &form.session, None).ok_or(Refusal::NoSuchThing)?;
+            let proposal = bench.propose(&hers);
+            same &= asked.get_or_insert_with(|| hers.clone()) == &hers;
             let intake = history.intake();
             rows.push(ClassRowView {
                 person: *person,
@@ -85,16 +76,12 @@ impl Profile {
                 proposal,
             });
         }
-<<<<<<< HEAD
         session = asked.filter(|_| same).unwrap_or(session);
-        let have = self.in_room()?;
-=======
         let counted = match &room {
             Some(room) => room.counted.clone(),
             None => self.in_room()?,
         };
         let kit = room.as_ref().map(|room| &room.kit);
->>>>>>> loose
         Ok(ClassView {
             day,
             title: programme.title.clone(),

@@ -7,12 +7,14 @@ use crate::error::AppError;
 use crate::profile::{Known, Profile};
 use crate::views::{FilesView, PlanStanding};
 use chrono::{DateTime, FixedOffset, NaiveDate, Utc};
-use newel_engine::ids::{DeviceId, PersonId};
-use newel_engine::programme::Programme;
+use newel_engine::catalogue::OwnCatalogue;
+use newel_engine::ids::{DeviceId, PersonId, ProgrammeId};
+use newel_engine::programme::{PlanSession, Programme};
 use newel_engine::record::Payload;
 use newel_store::{SentHead, hash_of};
 use serde::Serialize;
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 /// The setting that names the programme that was given to a client.
 pub(super) const GIVEN: &str = "programme.";
@@ -35,12 +37,25 @@ pub(super) struct Overview {
     taken_in: BTreeMap<String, String>,
     pub sent: BTreeMap<PersonId, SentHead>,
     pub archived: BTreeSet<PersonId>,
+    /// What is the coach's own.
+    own: Arc<OwnCatalogue>,
 }
 
-/// The SHA-256 of what a programme says, whatever its revision.
-pub(super) fn content_of(programme: &Programme) -> Result<String, AppError> {
+/// The SHA-256 of what a programme says, whatever its revision, with what of the coach's own it uses.
+pub(super) fn content_of(programme: &Programme, own: Option<&OwnCatalogue>) -> Result<String, AppError> {
     let bare = Programme { revision: 0, ..programme.clone() };
-    Ok(hash_of(&serde_json::to_string(&bare).map_err(|_| AppError::Internal)?))
+    let mut text = serde_json::to_string(&bare).map_err(|_| AppError::Internal)?;
+    if let Some(own) = own {
+        text += &serde_json::to_string(own).map_err(|_| AppError::Internal)?;
+    }
+    Ok(hash_of(&text))
+}
+
+/// What of the coach's own a programme uses: all that is hers on its ladders, retired or not.
+pub(super) fn own_of(own: &OwnCatalogue, programme: &Programme) -> Option<OwnCatalogue> {
+    let slots = programme.sessions.iter().flat_map(PlanSession::slots);
+    let used = own.on_ladders(&slots.map(|(_, slot)| slot.ladder.clone()).collect());
+    (!used.is_empty()).then_some(used)
 }
 
 impl Overview {
@@ -50,7 +65,7 @@ impl Overview {
         // One that cannot be trained any more, as it is being written on, is none that was given.
         for programme in profile.all_programmes()? {
             if programme.check(&profile.books.catalogue).is_ok() {
-                let content = content_of(&programme)?;
+                let content = content_of(&programme, own_of(&profile.books.own, &programme).as_ref())?;
                 written.insert(programme.id.to_string(), Written { programme, content });
             }
         }
@@ -61,6 +76,7 @@ impl Overview {
             taken_in: profile.store.settings_of(TAKEN_IN)?,
             sent: profile.store.sent_heads()?,
             archived: profile.store.archived()?,
+            own: Arc::clone(&profile.books.own),
         })
     }
 
@@ -166,11 +182,11 @@ impl Overview {
             None => PlanStanding::None,
             Some(_) if last.is_none() && hers.is_none() => PlanStanding::NotSent,
             Some(brings) => {
-                let has = hers.map(|h| content_of(&h.programme)).transpose()?;
+                let has = hers.map(|h| content_of(&h.programme, h.own.as_ref())).transpose()?;
                 let content = match (self.given(person), &has) {
                     (Some(given), _) => given.content.clone(),
                     (None, Some(has)) => has.clone(),
-                    (None, None) => content_of(brings)?,
+                    (None, None) => content_of(brings, own_of(&self.own, brings).as_ref())?,
                 };
                 let same = match (kept, &has) {
                     (Some(kept), _) => {

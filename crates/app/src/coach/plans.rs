@@ -1,7 +1,7 @@
 //! Plan files: what goes out to a client.
 
 use super::client_name;
-use super::overview::{Overview, content_of};
+use super::overview::{Overview, content_of, own_of};
 use crate::error::{AppError, Refusal};
 use crate::files::{put, slug};
 use crate::profile::{Plan, Profile};
@@ -25,6 +25,7 @@ impl Profile {
         self.coach_only()?;
         let known = self.client(person)?;
         let given = self.given(person)?;
+        let is_given = given.is_some();
         let programme =
             given.or_else(|| known.plan.as_ref().map(|p| p.programme.clone())).ok_or(Refusal::NoPlan)?;
         let sent = known.records.iter().filter_map(|r| match &r.payload {
@@ -39,7 +40,11 @@ impl Profile {
         let starts = known.plan.as_ref().filter(|p| !before_fresh(p)).map(|p| p.starts.clone());
         let in_force = known.plan.as_ref().map_or(0, |p| p.sequence);
         let sequence = sent.max().unwrap_or(0).max(in_force) + 1;
-        let (words, pictures) = self.words_out()?;
+        // With a programme of this coach's goes what is her own; where the one in force goes out again, also what came with
+        // it, which may be another coach's.
+        let came = known.plan.as_ref().filter(|_| !is_given).and_then(|p| p.own.clone());
+        let own = own_of(&(*self.books.own).clone().and(&came.unwrap_or_default()), &programme);
+        let (words, pictures) = self.words_out(own.as_ref())?;
         // A day that has come says nothing any more, and without it older programs read the file.
         let begins = Overview::of(self)?.begins(person).filter(|begins| *begins > now.date_naive());
         Ok(PlanDocument {
@@ -54,6 +59,7 @@ impl Profile {
             lines: self.store.own_lines(person, &[])?,
             words,
             begins,
+            own,
             pictures,
         })
     }
@@ -103,7 +109,7 @@ impl Profile {
             let head = SentHead {
                 sequence,
                 at_ms: now.timestamp_millis(),
-                content: content_of(programme)?,
+                content: content_of(programme, document.own.as_ref())?,
                 begins: document.begins,
             };
             let text = serde_json::to_string(programme).map_err(|_| AppError::Internal)?;

@@ -107,6 +107,7 @@ impl Profile {
             ladder: l.id.clone(),
             pattern: l.pattern,
             levels: u8::try_from(l.levels.len()).unwrap_or(u8::MAX),
+            retired: l.levels.iter().flat_map(|level| &level.variants).all(|v| v.retired),
         });
         Ok(PlanbookView { programmes, away, ladders: ladders.collect() })
     }

@@ -84,7 +84,7 @@ impl Profile {
                 Err(why) => left_out.push(LeftOut { person, name: revision.name, why }),
             }
         }
-        let words = Words::of(language).unwrap_or_else(Words::english);
+        let words = &Words::of(language).unwrap_or_else(Words::english).knowing(&self.books.own);
         let text = text(words, now, &self.name()?, &written, &left_out);
         let file = format!("receipt-{}.txt", now.format("%Y-%m-%d-%H%M%S"));
         let kept = !written.is_empty() && put(&folder.join(&file), text.as_bytes(), 0).is_ok();

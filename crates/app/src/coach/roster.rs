@@ -12,7 +12,6 @@ use newel_engine::ids::{LadderId, PersonId, ProgrammeId, RecordId};
 use newel_engine::kit::Kit;
 use newel_engine::programme::{PlanSession, Programme};
 use newel_engine::record::{Payload, Profile as Who, RestrictionKind, Voice};
-use newel_engine::weeks::{Progress, progress};
 use newel_store::Action;
 use uuid::Uuid;
 
@@ -232,7 +231,11 @@ pub(super) fn choices(catalogue: &Catalogue, programme: Option<&Programme>) -> V
 }
 
 fn choice(ladder: &Ladder) -> LadderChoice {
-    let levels = ladder.levels.iter().map(|l| l.variants.iter().map(|v| v.id.clone()).collect());
+    // What is retired is no choice, unless there is nothing else at the level.
+    let levels = ladder.levels.iter().map(|l| {
+        let left = l.variants.iter().any(|v| !v.retired);
+        l.variants.iter().filter(|v| !left || !v.retired).map(|v| v.id.clone()).collect()
+    });
     LadderChoice { ladder: ladder.id.clone(), levels: levels.collect() }
 }
 

@@ -4,6 +4,7 @@ use crate::error::{AppError, Refusal};
 use crate::profile::Profile;
 use crate::views::{LadderWordsView, PictureView, VariantWordsView, WordsForm};
 use chrono::{DateTime, FixedOffset};
+use newel_engine::catalogue::{OwnCatalogue, is_own};
 use newel_engine::record::Payload;
 use newel_engine::wording::{VariantWords, standing};
 use newel_exchange::{MAX_PICTURES, Picture, PictureError};
@@ -23,8 +24,12 @@ impl Profile {
         self.coach_only()?;
         let own = self.own_words()?;
         let catalogue = &self.books.catalogue;
+        let hers = &self.books.own;
         let ladders = catalogue.ladders.iter().map(|ladder| LadderWordsView {
             ladder: ladder.id.clone(),
+            pattern: ladder.pattern,
+            yours: hers.ladder(&ladder.id).cloned(),
+            open: !ladder.pattern.goes_on_meanwhile(),
             uncertain: ladder.uncertain,
             levels: ladder
                 .levels
@@ -39,7 +44,9 @@ impl Profile {
                         loading: variant.loading,
                         ready: variant.ready,
                         usual_start: variant.usual_start,
+                        per_side: variant.per_side,
                         uncertain: variant.uncertain,
+                        yours: hers.variant(&variant.id).cloned(),
                         own: own.iter().find(|w| w.variant == variant.id).cloned(),
                     });
                     variants.collect()
@@ -102,9 +109,15 @@ impl Profile {
         Ok(PictureView { media: picture.media().to_owned(), base64: picture.base64() })
     }
 
-    /// The words that go out in a plan, with their pictures.
-    pub(crate) fn words_out(&mut self) -> Result<(Vec<VariantWords>, Vec<Picture>), AppError> {
-        let words = self.own_words()?;
+    /// The words that go out in a plan, with their pictures; for variants of her own only where these go out too.
+    pub(crate) fn words_out(
+        &mut self,
+        own: Option<&OwnCatalogue>,
+    ) -> Result<(Vec<VariantWords>, Vec<Picture>), AppError> {
+        let mut words = self.own_words()?;
+        words.retain(|w| {
+            !is_own(w.variant.as_str()) || own.is_some_and(|own| own.variant(&w.variant).is_some())
+        });
         let mut pictures: Vec<Picture> = Vec::new();
         for name in words.iter().filter_map(|w| w.picture.as_ref()) {
             // One picture may stand for several variants.

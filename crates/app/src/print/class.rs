@@ -85,7 +85,7 @@ impl Press<'_> {
 
     /// A thing in words.
     pub(crate) fn thing(&self, what: &Laid) -> String {
-        let w = self.words;
+        let w = &self.words;
         match what {
             Laid::Chair => w.plain("class-chair"),
             Laid::Thing { thing } => w.plain(&format!("thing-{}", tail(thing))),
@@ -147,7 +147,7 @@ impl Press<'_> {
 
     /// Of each client: her stage, what rests and why, what was changed, what to mind.
     fn minded(&self, view: &ClassView) -> Vec<String> {
-        let words = self.words;
+        let words = &self.words;
         let of = |row: &ClassRowView| {
             let mut said: Vec<String> = row.stage.iter().map(|s| words.stage(s)).collect();
             for proposal in row.proposal.slots.iter().filter(|p| p.outcome == Outcome::Rest) {

@@ -30,7 +30,7 @@ impl Press<'_> {
         }
         let history = known.history();
         let name = client_name(history);
-        let words = self.words;
+        let words = &self.words;
         let named = |id: &str| words.with(id, &[("name", name.clone().into())]);
         let dated = |id: &str, day: NaiveDate| {
             words.with(id, &[("name", name.clone().into()), ("day", words.day(day).into())])
@@ -72,7 +72,7 @@ impl Press<'_> {
 
     /// Stage, birth, what screening found, clearances.
     fn standing(&self, known: &Known) -> LetterPart {
-        let (history, words) = (known.history(), self.words);
+        let (history, words) = (known.history(), &self.words);
         let mut items = Vec::new();
         match history.stage().map(|s| s.on(self.day)) {
             None => items.push(words.plain("print-letter-stage-none")),
@@ -126,7 +126,7 @@ impl Press<'_> {
 
     /// What was trained, the latest week first.
     fn weeks(&self, known: &Known, name: &str) -> Table {
-        let words = self.words;
+        let words = &self.words;
         let weeks = crate::path::weeks(known, self.books, self.day);
         let rows = weeks.iter().map(|w| {
             let effort = w.effort.map_or_else(String::new, |gap| {
@@ -159,7 +159,7 @@ impl Press<'_> {
 
     /// The first and the last working set of each ladder.
     fn loads(&self, history: &History) -> Table {
-        let words = self.words;
+        let words = &self.words;
         type OnDay<'h> = (NaiveDate, &'h SetDone);
         let mut ends: Vec<(&LadderId, OnDay<'_>, OnDay<'_>)> = Vec::new();
         for run in &history.runs {
@@ -194,7 +194,7 @@ impl Press<'_> {
 
     /// Every symptom that was marked, the latest first; one that was taken back says so.
     fn symptoms(&self, history: &History) -> Table {
-        let words = self.words;
+        let words = &self.words;
         let mut rows = Vec::new();
         for run in history.runs.iter().rev() {
             let after =
@@ -234,7 +234,7 @@ impl Press<'_> {
     }
 
     fn limits(&self, history: &History) -> LetterPart {
-        let words = self.words;
+        let words = &self.words;
         let limits = crate::safety::restrictions(history, self.day);
         let said = limits.iter().map(|r| {
             let values = [("what", words.restriction(&r.what).into()), ("note", r.note.clone().into())];

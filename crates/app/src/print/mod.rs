@@ -125,7 +125,7 @@ pub struct PrintedView {
 /// A press: the books, the words and the day that a document is made by.
 pub(crate) struct Press<'a> {
     pub(crate) books: &'a Books,
-    pub(crate) words: &'static Words,
+    pub(crate) words: Words,
     pub(crate) day: NaiveDate,
     /// The coach's name, or the client's own.
     pub(crate) author: String,
@@ -138,7 +138,7 @@ impl<'a> Press<'a> {
         day: NaiveDate,
         author: String,
     ) -> Result<Self, AppError> {
-        let words = Words::of(language).ok_or(Refusal::NoSuchThing)?;
+        let words = Words::of(language).ok_or(Refusal::NoSuchThing)?.knowing(&books.own);
         Ok(Self { books, words, day, author })
     }
 
@@ -258,7 +258,7 @@ pub fn print_files(
 ) -> Result<PrintedFile, AppError> {
     let (name, known) = known_from(books, plan, log)?;
     let coach = known.plan.as_ref().map_or_else(String::new, |p| p.coach.clone());
-    let press = Press::of(books, language, now.date_naive(), coach)?;
+    let press = Press::of(&known.books, language, now.date_naive(), coach)?;
     let plain = |kind: &str, bytes| PrintedFile { name: format!("{}.{kind}", slug(&name)), bytes, pages: 0 };
     let (document, name) = match what {
         OfFiles::Handout => press.handout_of(&known, None)?,

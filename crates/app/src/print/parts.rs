@@ -165,10 +165,12 @@ impl Press<'_> {
             levels.is_none_or(|span| (usize::from(span.low)..=usize::from(span.high)).contains(&level))
         };
         let all = ladder.levels.iter().enumerate().filter(|(level, _)| within(*level));
-        all.map(|(level, l)| {
-            self.step(ladder, level, l.variants.iter().map(|v| self.option(v, false)).collect())
-        })
-        .collect()
+        all.map(|(level, l)| (level, l.variants.iter().filter(|v| !v.retired).collect::<Vec<_>>()))
+            .filter(|(_, offered)| !offered.is_empty())
+            .map(|(level, offered)| {
+                self.step(ladder, level, offered.into_iter().map(|v| self.option(v, false)).collect())
+            })
+            .collect()
     }
 
     /// A session with every option, for anybody.

@@ -36,7 +36,7 @@ impl Row {
 impl Press<'_> {
     /// The log of one client. Numbers have a point, whatever the language, so that every program reads them.
     pub(super) fn rows(&self, known: &Known) -> Vec<u8> {
-        let words = self.words;
+        let words = &self.words;
         let mut rows: Vec<Row> = Vec::new();
         for run in &known.history().runs {
             let session = known

@@ -79,6 +79,8 @@ pub struct LadderToWrite {
     pub pattern: Pattern,
     /// How many levels it has.
     pub levels: u8,
+    /// True for one of the coach's own that is not offered any more.
+    pub retired: bool,
 }
 
 /// Whom a programme is looked through for.

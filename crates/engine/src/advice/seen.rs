@@ -239,7 +239,13 @@ fn closed_by(bar: &Bar) -> Option<ClosedBy> {
         Bar::BreathingByStage => Some(ClosedBy::FirstDays),
         Bar::Condition(condition) => Some(ClosedBy::Condition { condition: condition.clone() }),
         Bar::Restriction(_) => Some(ClosedBy::Restriction),
-        Bar::Kit | Bar::Clearance(_) | Bar::Span | Bar::UnloadedToday | Bar::ChildNear | Bar::KitAway => None,
+        Bar::Kit
+        | Bar::Clearance(_)
+        | Bar::Span
+        | Bar::Retired
+        | Bar::UnloadedToday
+        | Bar::ChildNear
+        | Bar::KitAway => None,
     }
 }
 

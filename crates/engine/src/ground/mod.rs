@@ -129,6 +129,8 @@ pub enum Bar {
     ChildNear,
     /// Her kit is not at hand.
     KitAway,
+    /// The coach does not have it proposed any more.
+    Retired,
 }
 
 impl<'a> Ground<'a> {
@@ -254,6 +256,9 @@ impl<'a> Ground<'a> {
     pub fn bar(&self, place: &Place<'_>, span: Option<LevelSpan>) -> Option<Bar> {
         let v = place.variant;
         let pattern = place.ladder.pattern;
+        if v.retired {
+            return Some(Bar::Retired);
+        }
         if let Some(wait) = self.waits.first()
             && !pattern.goes_on_meanwhile()
         {
@@ -403,7 +408,7 @@ impl<'a> Ground<'a> {
             Bar::Restriction(r) => {
                 on(ReasonCode::Restricted, "coach.set").with("note", Fact::Words(r.note.clone()))
             }
-            Bar::Span => on(ReasonCode::CoachSet, "coach.set"),
+            Bar::Span | Bar::Retired => on(ReasonCode::CoachSet, "coach.set"),
             Bar::UnloadedToday => on(ReasonCode::UnloadedToday, "symptom.pelvic-floor-twice"),
         }
     }

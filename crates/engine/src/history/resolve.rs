@@ -90,6 +90,8 @@ pub fn run_of(payload: &Payload) -> Option<RunId> {
         | Payload::Override { .. }
         | Payload::RuleSetting(_)
         | Payload::VariantWords(_)
+        | Payload::OwnLadder(_)
+        | Payload::OwnVariant(_)
         | Payload::Unknown => None,
     }
 }

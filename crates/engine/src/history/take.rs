@@ -168,6 +168,8 @@ impl History {
             | Payload::PlanTakenIn { .. }
             | Payload::PlanSent { .. }
             | Payload::VariantWords(_)
+            | Payload::OwnLadder(_)
+            | Payload::OwnVariant(_)
             | Payload::Unknown => {}
         }
     }

@@ -16,6 +16,7 @@ mod ledger;
 mod levels;
 mod loads;
 mod log;
+mod own;
 mod pinned_flow;
 mod pinned_ground;
 mod pinned_holds;

@@ -1,6 +1,6 @@
 //! The files of each released format version, which must be read for ever.
 
-use crate::support::{log, plan, plan_with_beginning, plan_with_weeks, plan_with_words};
+use crate::support::{log, plan, plan_with_beginning, plan_with_own, plan_with_weeks, plan_with_words};
 use newel_engine::record::{Payload, Record};
 use newel_exchange::{read_log, read_plan, without_pictures, write_log, write_plan};
 use std::collections::BTreeSet;
@@ -11,6 +11,7 @@ const PLAN_V1: &[u8] = include_bytes!("../golden/plan-v1.json");
 const PLAN_V2: &[u8] = include_bytes!("../golden/plan-v2.json");
 const PLAN_V3: &[u8] = include_bytes!("../golden/plan-v3.json");
 const PLAN_V4: &[u8] = include_bytes!("../golden/plan-v4.json");
+const PLAN_V4_OWN: &[u8] = include_bytes!("../golden/plan-v4-own.json");
 
 #[test]
 fn version_1_is_read() {
@@ -77,6 +78,45 @@ fn version_4_has_phases_and_weeks_and_only_then_is_it_version_4() {
             assert!(!std::str::from_utf8(older).unwrap().contains(name), "{name}");
         }
     }
+}
+
+#[test]
+fn version_4_brings_what_is_the_coachs_own_and_only_then_is_it_version_4() {
+    assert_eq!(read_plan(PLAN_V4_OWN).unwrap(), plan_with_own(), "every value is what was written");
+    assert!(write_plan(&plan_with_own()).unwrap() == PLAN_V4_OWN, "the bytes are part of the format");
+    assert!(std::str::from_utf8(PLAN_V4_OWN).unwrap().contains("\"version\":4"));
+    for older in [PLAN_V1, PLAN_V2, PLAN_V3] {
+        assert!(!std::str::from_utf8(older).unwrap().contains("\"own\""));
+        assert_eq!(read_plan(older).unwrap().own, None, "an older plan has the built-in ones alone");
+    }
+}
+
+#[test]
+fn what_is_out_of_bounds_in_the_coachs_own_is_neither_written_nor_read() {
+    let wrong: [fn(&mut newel_engine::catalogue::OwnCatalogue); 4] = [
+        |own| own.variants[0].name = "x".repeat(1000),
+        |own| own.ladders[0].id = "squat".into(),
+        |own| own.ladders[0].pattern = newel_engine::catalogue::Pattern::Breathing,
+        |own| own.variants = vec![own.variants[0].clone(); newel_exchange::MAX_OWN_VARIANTS + 1],
+    ];
+    for change in wrong {
+        let mut plan = plan_with_own();
+        change(plan.own.as_mut().unwrap());
+        assert_eq!(write_plan(&plan).unwrap_err().code(), "unwritable");
+        // As somebody else might write it: a content with a hash of its own.
+        let content = serde_json::to_string(&plan).unwrap();
+        let hash = newel_hash(&content);
+        let text = format!(
+            r#"{{"format":"newel.plan","version":4,"seal":null,"sha256":"{hash}","content":{content},"pictures":["{}"]}}"#,
+            plan.pictures[0].base64()
+        );
+        assert_eq!(read_plan(text.as_bytes()).unwrap_err().code(), "malformed");
+    }
+}
+
+fn newel_hash(text: &str) -> String {
+    use sha2::Digest;
+    sha2::Sha256::digest(text.as_bytes()).iter().map(|b| format!("{b:02x}")).collect()
 }
 
 #[test]

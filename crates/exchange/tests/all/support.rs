@@ -1,7 +1,9 @@
 //! Documents to speak of: one log and one plan with every kind of record in them. All of it is invented.
 
 use chrono::{DateTime, FixedOffset, NaiveDate, TimeDelta};
-use newel_engine::catalogue::Position;
+use newel_engine::catalogue::{
+    Caution, Loading, OwnCatalogue, OwnLadder, OwnVariant, Pattern, Position, ReadyMark, UsualStart,
+};
 use newel_engine::ids::{DeviceId, LadderId, PersonId, ProgrammeId, RecordId, RunId};
 use newel_engine::kit::{Band, Dumbbell, Kit, Load, Thing};
 use newel_engine::programme::{
@@ -357,6 +359,7 @@ pub fn plan() -> PlanDocument {
         lines: stream(LAPTOP, of_the_laptop()),
         words: Vec::new(),
         begins: None,
+        own: None,
         pictures: Vec::new(),
     }
 }
@@ -397,6 +400,41 @@ pub fn plan_with_weeks() -> PlanDocument {
         programme.weeks = Some(7);
     }
     plan
+}
+
+/// The plan file of the tests with a ladder and a variant of the coach's own.
+pub fn plan_with_own() -> PlanDocument {
+    let (ladder, variant) = ("0194f0e5-0000-7000-8000-000000000001", "0194f0e5-0000-7000-8000-000000000002");
+    let own = OwnVariant {
+        id: variant.into(),
+        ladder: ladder.into(),
+        level: 0,
+        like: Some("hinge-one-dumbbell".into()),
+        position: Position::Standing,
+        needs: vec![Thing::Step],
+        loading: Loading::One,
+        share: Some(0.25),
+        per_side: true,
+        cautions: [(Caution::OneSided, true), (Caution::Wrist, false)].into(),
+        ready: ReadyMark::Load { kg: 12.0 },
+        usual_start: Some(UsualStart { from: 4.0, to: 6.5 }),
+        name: "Suitcase hinge, foot on a step".into(),
+        setup: "One foot on the step".into(),
+        breath: "Out on the way up".into(),
+        cues: vec!["Hips back".into(), "Long spine".into()],
+        slips: vec!["Turning: look ahead".into()],
+        retired: false,
+    };
+    let hers = OwnLadder {
+        id: ladder.into(),
+        name: "Suitcase hinge".into(),
+        pattern: Pattern::Hinge,
+        retired: false,
+    };
+    PlanDocument {
+        own: Some(OwnCatalogue { ladders: vec![hers], variants: vec![own] }),
+        ..plan_with_beginning()
+    }
 }
 
 /// The plan file of the tests with the coach's own words and a picture: the smallest that begins as a JPEG does.

@@ -11,6 +11,8 @@ const PLAIN: VariantWordsView = {
   loading: { with: 'body' },
   ready: { by: 'reps', reps: 12 },
   usual_start: null,
+  per_side: false,
+  yours: null,
   uncertain: false,
   own: null,
 };

@@ -2,6 +2,14 @@
 //!
 //! Words (names, cues, breath) stand in `locales/*/catalogue.ftl` under the ids given here.
 
+mod own;
+mod with_own;
+
+pub use own::{
+    MAX_LEVELS, MAX_NAME, MAX_OWN_LADDERS, MAX_OWN_VARIANTS, MAX_SETUP, MAX_SLIPS, OwnCatalogue, OwnError,
+    OwnLadder, OwnVariant, is_own,
+};
+
 use crate::ids::{GroupId, LadderId, VariantId};
 use crate::kit::{Load, Thing};
 use crate::units::Kg;
@@ -12,7 +20,7 @@ use std::sync::OnceLock;
 use ts_rs::TS;
 
 /// The embedded catalogue.
-pub const CATALOGUE_JSON: &str = include_str!("../data/catalogue.json");
+pub const CATALOGUE_JSON: &str = include_str!("../../data/catalogue.json");
 
 /// All ladders and strength groups.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -169,6 +177,12 @@ pub enum Caution {
     PelvicHold,
 }
 
+impl Caution {
+    /// All of them, in the order in which they are asked.
+    pub const ALL: [Self; 6] =
+        [Self::OneSided, Self::Wrist, Self::Midline, Self::Overhead, Self::Impact, Self::PelvicHold];
+}
+
 /// How a variant is loaded.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(tag = "with", rename_all = "snake_case")]
@@ -192,6 +206,17 @@ pub enum Loading {
         /// Its stretch at the hardest point, as a share of its resting length.
         stretch: f64,
     },
+}
+
+impl Loading {
+    /// True where a weight is held.
+    #[must_use]
+    pub fn is_weight(self) -> bool {
+        match self {
+            Self::One | Self::Pair | Self::Barbell => true,
+            Self::Body | Self::Band { .. } | Self::Assist { .. } => false,
+        }
+    }
 }
 
 /// Share of body mass that the muscles move.
@@ -272,6 +297,9 @@ pub struct Variant {
     /// True if something about it is doubtful; `catalogue.ftl` says what (`.uncertain`).
     #[serde(default, skip_serializing_if = "is_false")]
     pub uncertain: bool,
+    /// True for a coach's own that is not proposed any more. It stays, so that what was trained with it can be read.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub retired: bool,
 }
 
 /// For serde, which hands over a reference.
@@ -352,6 +380,7 @@ impl Catalogue {
     pub fn built_in() -> Result<Self, CatalogueError> {
         let catalogue: Self = serde_json::from_str(CATALOGUE_JSON)?;
         catalogue.check()?;
+        catalogue.check_built_in()?;
         Ok(catalogue)
     }
 
@@ -396,8 +425,8 @@ impl Catalogue {
         })
     }
 
-    /// Checks that ids are unique, groups exist, shares, cues and usual starts are in range, and that the variants
-    /// of a group are all one-sided or all two-sided.
+    /// Checks that ids are unique, groups exist, shares and usual starts are in range, and that the variants of a group
+    /// are all one-sided or all two-sided.
     ///
     /// # Errors
     /// Names the first thing that is wrong.
@@ -430,19 +459,6 @@ impl Catalogue {
             if v.share.as_ref().is_some_and(|s| !(s.share > 0.0 && s.share <= 1.0)) {
                 return wrong(format!("{} has a share out of range", v.id));
             }
-            if !(2..=4).contains(&v.cues) {
-                return wrong(format!("{} needs two to four cues", v.id));
-            }
-            let weight = match v.loading {
-                Loading::One | Loading::Pair | Loading::Barbell => true,
-                Loading::Body | Loading::Band { .. } | Loading::Assist { .. } => false,
-            };
-            if weight != v.usual_start.is_some() {
-                return wrong(format!(
-                    "{}: a usual start stands where a weight is held, and there alone",
-                    v.id
-                ));
-            }
             if v.usual_start.is_some_and(|s| !(s.from > 0.0 && s.to >= s.from && s.to.is_finite())) {
                 return wrong(format!("{} has a usual start out of range", v.id));
             }
@@ -450,6 +466,23 @@ impl Catalogue {
         for ladder in &self.ladders {
             if ladder.levels.iter().any(|l| l.variants.is_empty()) {
                 return wrong(format!("ladder {} has an empty level", ladder.id));
+            }
+        }
+        Ok(())
+    }
+
+    /// Checks what is asked of the built-in variants alone: two to four cues each, and a usual start where a weight is held.
+    fn check_built_in(&self) -> Result<(), CatalogueError> {
+        let wrong = |text: String| Err(CatalogueError::Inconsistent(text));
+        for v in self.places().map(|place| place.variant) {
+            if !(2..=4).contains(&v.cues) {
+                return wrong(format!("{} needs two to four cues", v.id));
+            }
+            if v.loading.is_weight() != v.usual_start.is_some() {
+                return wrong(format!(
+                    "{}: a usual start stands where a weight is held, and there alone",
+                    v.id
+                ));
             }
         }
         Ok(())
