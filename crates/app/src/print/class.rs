@@ -110,7 +110,16 @@ impl Press<'_> {
         let name = |p: &PersonId| {
             view.rows.iter().find(|r| r.person == *p).map_or_else(String::new, |r| r.name.clone())
         };
-        let turn = |t: &TakesTurns| match &t.instead {
+        // Where it is short, as the sheet marks its slots.
+        let place = |t: &TakesTurns| {
+            let blocks = view.session.blocks.iter().enumerate();
+            let mut at = blocks.filter_map(|(index, block)| {
+                let place = block.slots.iter().position(|s| s.id == t.slot)?;
+                Some(self.mark(index, place, block))
+            });
+            at.next().unwrap_or_default()
+        };
+        let told = |t: &TakesTurns| match &t.instead {
             Some(o) => {
                 let amount = self.words.target(o.target, false);
                 let dose = match &o.load {
@@ -123,6 +132,7 @@ impl Press<'_> {
             }
             None => self.words.with("class-turn", &[("name", name(&t.person).into())]),
         };
+        let turn = |t: &TakesTurns| format!("{}: {}", place(t), told(t));
         let short = view.room.iter().filter(|t| t.short).flat_map(|t| {
             let block = t.need.blocks.iter().max_by_key(|b| b.count);
             let who: Vec<String> = block.iter().flat_map(|b| &b.who).map(name).collect();
