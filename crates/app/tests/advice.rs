@@ -7,6 +7,7 @@ use newel_app::views::{AdviceView, LookFor};
 use newel_app::{AppError, Newel, Profile, Refusal};
 use newel_engine::advice::{Advice, AdviceCode, Fix};
 use newel_engine::ids::{PersonId, PlanSessionId, ProgrammeId};
+use newel_engine::programme::BlockPart;
 use newel_engine::reason::Fact;
 use newel_engine::writing::Edit;
 use uuid::Uuid;
@@ -24,7 +25,7 @@ fn demo(folder: &tempfile::TempDir) -> Newel {
 }
 
 fn written(coach: &mut Profile, id: ProgrammeId, ladder: &str) -> PlanSessionId {
-    coach.programme_edit(now(), id, &Edit::AddSession { title: "Monday".into() }).unwrap();
+    coach.programme_edit(now(), id, &Edit::AddSession { title: "Monday".into(), phase: None }).unwrap();
     let session = coach.planbook_view().unwrap().programmes[0].programme.sessions[0].id.clone();
     let ladders = vec![ladder.into()];
     let block = Edit::AddBlock { session: session.clone(), ladders, part: BlockPart::Work };

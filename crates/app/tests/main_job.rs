@@ -10,7 +10,7 @@ use newel_app::views::{
 };
 use newel_app::{AppError, Newel, Refusal};
 use newel_engine::kit::{Dumbbell, Kit};
-use newel_engine::programme::Start;
+use newel_engine::programme::{BlockPart, Start};
 use newel_engine::proposal::Outcome;
 use newel_engine::reason::ReasonCode;
 use newel_engine::record::{HoldAnswer, NextDay, Payload, Readiness, Reserve, Symptom, SymptomAmount};
@@ -534,16 +534,16 @@ fn a_programme_is_written_given_trained_and_written_on_without_touching_what_was
     let mine = |view: &newel_app::views::PlanbookView| view.programmes[0].clone();
     let begun = mine(&coach.planbook_view().unwrap());
     assert_eq!((begun.programme.title.as_str(), begun.own, begun.whole), ("Kitchen strength", true, false));
-    coach.programme_edit(at_desk, id, &Edit::AddSession { title: "Monday".into() }).unwrap();
+    coach.programme_edit(at_desk, id, &Edit::AddSession { title: "Monday".into(), phase: None }).unwrap();
     let session = mine(&coach.planbook_view().unwrap()).programme.sessions[0].id.clone();
     assert!(
         coach.roster_view(at_desk).unwrap().programmes.iter().all(|p| p.id != id),
         "an empty session cannot be given"
     );
-    for (ladders, finisher) in [(vec!["squat", "row"], false), (vec!["carry"], true)] {
+    for (ladders, part) in [(vec!["squat", "row"], BlockPart::Work), (vec!["carry"], BlockPart::Finisher)] {
         let ladders = ladders.into_iter().map(Into::into).collect();
         coach
-            .programme_edit(at_desk, id, &Edit::AddBlock { session: session.clone(), ladders, finisher })
+            .programme_edit(at_desk, id, &Edit::AddBlock { session: session.clone(), ladders, part })
             .unwrap();
     }
     let written = mine(&coach.planbook_view().unwrap());

@@ -14,7 +14,7 @@ use newel_engine::catalogue::{
 };
 use newel_engine::ids::{LadderId, PersonId, ProgrammeId, VariantId};
 use newel_engine::kit::{Dumbbell, Kit};
-use newel_engine::programme::Start;
+use newel_engine::programme::{BlockPart, Start};
 use newel_engine::record::{Readiness, Reserve};
 use newel_engine::rules::RulePack;
 use newel_engine::units::Weight;
@@ -99,7 +99,9 @@ fn home() -> Home {
     let copy = variant(&view, "Kettlebell hinge").id;
 
     let programme = profile.programme_new(at(2, 7), "Mine", None).unwrap();
-    profile.programme_edit(at(2, 7), programme, &Edit::AddSession { title: "Monday".into(), phase: None }).unwrap();
+    profile
+        .programme_edit(at(2, 7), programme, &Edit::AddSession { title: "Monday".into(), phase: None })
+        .unwrap();
     let book = profile.planbook_view().unwrap();
     let session = book.programmes[0].programme.sessions[0].id.clone();
     for ladders in [vec![first.ladder.clone()], vec!["hinge".into()]] {

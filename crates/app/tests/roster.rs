@@ -7,6 +7,7 @@ use newel_app::views::{ChosenFile, ClientForm, IntakeForm, PlanStanding, Role, R
 use newel_app::{AppError, Newel, Profile, Refusal};
 use newel_engine::ids::PersonId;
 use newel_engine::kit::{Dumbbell, Kit};
+use newel_engine::programme::BlockPart;
 use newel_engine::stage::Stage;
 use newel_engine::units::Weight;
 use newel_engine::writing::Edit;
@@ -150,7 +151,7 @@ fn the_state_of_a_plan_follows_what_is_written_given_and_sent() {
     assert!(!sent.files.arrived, "her log has not said so");
     // Written on, it is older; undone, it is what she has, though the revision counts on.
     let coach = practice.profile();
-    coach.programme_edit(now(), id, &Edit::AddSession { title: "Extra".into() }).unwrap();
+    coach.programme_edit(now(), id, &Edit::AddSession { title: "Extra".into(), phase: None }).unwrap();
     let session = coach.planbook_view().unwrap().programmes[0].programme.sessions.last().unwrap().id.clone();
     assert_eq!(practice.entry(0).files.plan, PlanStanding::Unfinished, "it has a session without a set");
     let coach = practice.profile();
