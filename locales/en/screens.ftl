@@ -581,6 +581,10 @@ planbook-programme-line = { $sessions ->
    *[other] { $sessions } sessions
 }, { $week } a week
 planbook-revision = revision { $revision }
+planbook-light = { $count ->
+    [one] Light week: { $list }
+   *[other] Light weeks: { $list }
+}
 planbook-form-straight_sets = Straight sets
 planbook-form-superset = Superset
 planbook-form-tri_set = Tri-set

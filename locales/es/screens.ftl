@@ -587,6 +587,10 @@ planbook-programme-line = { $sessions ->
    *[other] { $sessions } sesiones
 }, { $week } por semana
 planbook-revision = revisión { $revision }
+planbook-light = { $count ->
+    [one] Semana ligera: { $list }
+   *[other] Semanas ligeras: { $list }
+}
 planbook-form-straight_sets = Series simples
 planbook-form-superset = Superserie
 planbook-form-tri_set = Triserie

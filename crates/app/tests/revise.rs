@@ -71,7 +71,7 @@ impl Practice {
             .slots()
             .find(|(_, s)| matches!(s.dose.amount, Amount::Reps { low, .. } if low > 5))
             .unwrap();
-        let edit = Edit::AmountOfSlot { slot: slot.id.clone(), low: Some(4), high: Some(5) };
+        let edit = Edit::AmountOfSlot { slot: slot.id.clone(), low: Some(4), high: Some(5), week: None };
         self.profile().programme_edit(now(), programme, &edit).unwrap();
     }
 }

@@ -41,6 +41,14 @@ weeks: number | null,
  */
 over: boolean, 
 /**
+ * The phase that it belongs to, by name, if there are phases.
+ */
+phase: string | null, 
+/**
+ * True in a light week.
+ */
+light: boolean, 
+/**
  * The day on which it begins, while that lies ahead; she may begin earlier.
  */
 begins: string | null, 

@@ -4,11 +4,11 @@ import * as bridge from './bridge';
 
 afterEach(clearMocks);
 
-/** Calls `ask` and returns the command and the arguments that reached the shell. */
+/** Calls `ask` and returns the first command that reached the shell, with its arguments. */
 async function asked(ask: () => Promise<unknown>): Promise<[string, unknown]> {
   let seen: [string, unknown] | undefined;
   mockIPC((command, args) => {
-    seen = [command, args];
+    seen ??= [command, args];
     return null;
   });
   await ask();

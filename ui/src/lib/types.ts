@@ -222,6 +222,7 @@ export type { VariantWordsView } from '../bindings/VariantWordsView';
 export type { Versions } from '../bindings/Versions';
 export type { Voice } from '../bindings/Voice';
 export type { WaitsView } from '../bindings/WaitsView';
+export type { WeekToWrite } from '../bindings/WeekToWrite';
 export type { WeekView } from '../bindings/WeekView';
 export type { Weight } from '../bindings/Weight';
 export type { When } from '../bindings/When';

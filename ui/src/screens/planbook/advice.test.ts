@@ -35,6 +35,7 @@ const about = (slot: string, people = 1): Advice => ({
   session: 'monday',
   block: 'b',
   slot,
+  week: null,
   facts: { ladder: { is: 'ladder', value: 'row' } },
   closed: [],
   rule: 'kit.has',

@@ -42,7 +42,7 @@ export class Drag {
   begin(event: PointerEvent & { currentTarget: HTMLElement }, kind: Kind, id: string): void {
     if (event.button !== 0) return;
     event.preventDefault();
-    const grip = event.currentTarget;
+    const grip: HTMLElement = event.currentTarget;
     grip.setPointerCapture(event.pointerId);
     this.#kind = kind;
     this.id = id;

@@ -87,5 +87,5 @@ export function isOwn(block: Block, week: number | null): boolean {
 /** The weeks in which a block or one of its slots asks for something of its own. */
 export function ownWeeks(block: Block): number[] {
   const all = [...(block.by_week ?? []), ...block.slots.flatMap((s) => s.by_week ?? [])].map((w) => w.week);
-  return [...new Set(all)].sort((a, b) => a - b);
+  return all.filter((week, i) => all.indexOf(week) === i).sort((a, b) => a - b);
 }

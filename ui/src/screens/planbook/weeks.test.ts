@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Block, Programme, ProgrammeView } from '$lib/types';
+import type { Block, Phase, Programme, ProgrammeView, Slot } from '$lib/types';
 import { placeAmong } from './drag.svelte';
 import { doseIn, isOwn, ownWeeks, shapeIn, Weeks } from './weeks.svelte';
 
@@ -9,6 +9,14 @@ const dose = (low: number) => ({
   tempo: null,
 });
 
+const slot: Slot = {
+  id: 's',
+  ladder: 'squat',
+  levels: null,
+  dose: dose(8),
+  by_week: [{ week: 3, dose: dose(6) }],
+};
+
 const block: Block = {
   id: 'b',
   form: 'straight_sets',
@@ -16,10 +24,14 @@ const block: Block = {
   rest_seconds: 90,
   rest_between_seconds: 0,
   by_week: [{ week: 2, rounds: 4, rest_seconds: 60, rest_between_seconds: 0 }],
-  slots: [{ id: 's', ladder: 'squat', levels: null, dose: dose(8), by_week: [{ week: 3, dose: dose(6) }] }],
+  slots: [slot],
 };
 
+const one: Phase = { id: 'one', title: 'One', weeks: 2 };
+const two: Phase = { id: 'two', title: 'Two', weeks: 3, light_weeks: [2] };
 const session = (id: string, phase: string | null) => ({ id, title: id, phase, blocks: [block] });
+
+const [a, c, d] = [session('a', 'one'), session('c', 'two'), session('d', 'two')];
 
 const programme: Programme = {
   id: 'p',
@@ -27,11 +39,8 @@ const programme: Programme = {
   title: 'P',
   per_week: 2,
   weeks: 5,
-  phases: [
-    { id: 'one', title: 'One', weeks: 2 },
-    { id: 'two', title: 'Two', weeks: 3, light_weeks: [2] },
-  ],
-  sessions: [session('a', 'one'), session('c', 'two'), session('d', 'two')],
+  phases: [one, two],
+  sessions: [a, c, d],
 };
 
 const week = (phase: string, inPhase: number, minutes: number[]) => ({
@@ -66,7 +75,7 @@ describe('the week in view', () => {
     expect(weeks.phase(programme)?.id).toBe('one');
     expect(weeks.week(programme)).toBeNull();
     expect(weeks.sessions(programme).map((s) => s.id)).toEqual(['a']);
-    expect(weeks.minutes(view, programme.sessions[0]!)).toBe(20);
+    expect(weeks.minutes(view, a)).toBe(20);
   });
 
   it('is looked up by its phase', () => {
@@ -75,25 +84,25 @@ describe('the week in view', () => {
     expect(weeks.sessions(programme).map((s) => s.id)).toEqual(['c', 'd']);
     expect(weeks.light(programme)).toEqual([2]);
     expect(weeks.seen(view)?.minutes).toEqual([32, 42]);
-    expect(weeks.minutes(view, programme.sessions[2]!)).toBe(42);
+    expect(weeks.minutes(view, d)).toBe(42);
     expect(weeks.all(view).map((w) => w.in_phase)).toEqual([1, 2, 3]);
   });
 
   it('is every week again where that week is gone, and the first phase where that phase is', () => {
     const weeks = new Weeks();
     weeks.show('two', 3);
-    const shorter = { ...programme, phases: [programme.phases![0]!, { ...programme.phases![1]!, weeks: 2 }] };
+    const shorter = { ...programme, phases: [one, { ...two, weeks: 2 }] };
     expect(weeks.week(shorter)).toBeNull();
-    const one = { ...programme, phases: [programme.phases![0]!] };
-    expect(weeks.phase(one)?.id).toBe('one');
+    const alone = { ...programme, phases: [one] };
+    expect(weeks.phase(alone)?.id).toBe('one');
   });
 
   it('asks for its own or for what every week asks for', () => {
     expect(shapeIn(block, 2).rounds).toBe(4);
     expect(shapeIn(block, 3).rounds).toBe(3);
     expect(shapeIn(block, null).rounds).toBe(3);
-    expect(doseIn(block.slots[0]!, 3).amount.low).toBe(6);
-    expect(doseIn(block.slots[0]!, 2).amount.low).toBe(8);
+    expect(doseIn(slot, 3).amount.low).toBe(6);
+    expect(doseIn(slot, 2).amount.low).toBe(8);
     expect([1, 2, 3].map((w) => isOwn(block, w))).toEqual([false, true, true]);
     expect(ownWeeks(block)).toEqual([2, 3]);
   });
