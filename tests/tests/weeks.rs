@@ -40,13 +40,17 @@ async fn sets(window: &Window, name: &str, number: u32) -> Result<()> {
 /// Drags one thing by its grip to the upper part of another, as a hand does.
 async fn drags(window: &Window, grip: &str, onto: &str) -> Result<()> {
     let script = "const [grip, onto] = [arguments[0], arguments[1]].map((q) => document.querySelector(q));
-        grip.scrollIntoView({ block: 'center' });
+        // Both in view, below what stands still at the top.
+        const first = grip.getBoundingClientRect().top < onto.getBoundingClientRect().top ? grip : onto;
+        first.scrollIntoView({ block: 'start' });
+        document.getElementById('content').scrollBy(0, -90);
         const [a, b] = [grip.getBoundingClientRect(), onto.getBoundingClientRect()];
         return [a.left + a.width / 2, a.top + a.height / 2, b.left + b.width / 2, b.top + b.height / 4];";
     let at = window.run(script, vec![json!(id(grip)), json!(id(onto))]).await?;
     let at: Vec<f64> = at.as_array().context("places")?.iter().filter_map(Value::as_f64).collect();
+    let at: Vec<f64> = at.into_iter().map(f64::round).collect();
     let [x, y, to_x, to_y] = at[..] else { anyhow::bail!("four numbers") };
-    let middle = ((x + to_x) / 2.0, (y + to_y) / 2.0);
+    let middle = (((x + to_x) / 2.0).round(), ((y + to_y) / 2.0).round());
     let go = |x: f64, y: f64| PointerAction::MoveTo { duration: Some(Duration::from_millis(80)), x, y };
     let mouse = MouseActions::new("hand".to_owned())
         .then(go(x, y))
@@ -55,7 +59,7 @@ async fn drags(window: &Window, grip: &str, onto: &str) -> Result<()> {
         .then(go(to_x, to_y))
         .then(go(to_x, to_y + 1.0))
         .then(PointerAction::Up { button: fantoccini::actions::MOUSE_BUTTON_LEFT });
-    window.client().perform_actions(mouse).await?;
+    window.client().perform_actions(mouse).await.with_context(|| format!("dragging {grip} {x} {y} {to_x} {to_y}"))?;
     Ok(())
 }
 
