@@ -435,8 +435,8 @@ write-tempo-free = dejarlo libre
 ## Escaleras y movimientos propios de la entrenadora
 
 own-new = Escalera nueva
-own-add = Añadir aquí un movimiento
-own-add-at = Añadir aquí un movimiento: peldaño { $step } de { $ladder }
+own-add = Añadir aquí
+own-add-at = Añadir aquí: peldaño { $step } de { $ladder }
 own-add-to = Un movimiento tuyo: { $ladder }
 own-above = Añadir un peldaño encima
 own-closed = La respiración, el suelo pélvico y la movilidad siguen mientras todo lo demás descansa; por eso aquí no caben movimientos propios. Tus indicaciones y tus imágenes sí.

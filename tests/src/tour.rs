@@ -160,7 +160,7 @@ pub async fn coach(
     let book = job::ask(window, "planbook_view", json!({})).await?;
     let session = book["programmes"][0]["programme"]["sessions"][0]["id"].clone();
     let edit =
-        json!({ "edit": "add_block", "session": session, "ladders": ["squat", "row"], "finisher": false });
+        json!({ "edit": "add_block", "session": session, "ladders": ["squat", "row"], "part": "work" });
     job::ask(window, "programme_edit", json!({ "programme": programme, "edit": edit })).await?;
     // One change more from the page, so that it shows both.
     taps(window, "write-session").await?;

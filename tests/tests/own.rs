@@ -132,7 +132,7 @@ async fn a_move_from_a_copy_and_a_ladder_from_nothing_reach_the_clients_card() -
     let book = job::ask(&window, "programme_edit", edit(json!({ "edit": "add_session", "title": "Monday" })))
         .await?;
     let session = book["programmes"][0]["programme"]["sessions"][0]["id"].clone();
-    let block = json!({ "edit": "add_block", "session": session, "ladders": [ladder], "finisher": false });
+    let block = json!({ "edit": "add_block", "session": session, "ladders": [ladder], "part": "work" });
     job::ask(&window, "programme_edit", edit(block)).await?;
     job::ask(&window, "programme_give", json!({ "person": person, "programme": programme })).await?;
     let written = job::ask(&window, "plan_write", json!({ "person": person, "path": null })).await?;

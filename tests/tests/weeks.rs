@@ -5,7 +5,7 @@ use fantoccini::actions::{InputSource, MouseActions, PointerAction};
 use newel_tests::job::{self, chooses, id};
 use newel_tests::looks::looks;
 use newel_tests::tour::taps;
-use newel_tests::{LAPTOP, Opening, PHONE, Window, target};
+use newel_tests::{LAPTOP, Opening, PHONE, Window, fit, target};
 use serde_json::{Value, json};
 use std::time::Duration;
 
@@ -59,7 +59,11 @@ async fn drags(window: &Window, grip: &str, onto: &str) -> Result<()> {
         .then(go(to_x, to_y))
         .then(go(to_x, to_y + 1.0))
         .then(PointerAction::Up { button: fantoccini::actions::MOUSE_BUTTON_LEFT });
-    window.client().perform_actions(mouse).await.with_context(|| format!("dragging {grip} {x} {y} {to_x} {to_y}"))?;
+    window
+        .client()
+        .perform_actions(mouse)
+        .await
+        .with_context(|| format!("dragging {grip} {x} {y} {to_x} {to_y}"))?;
     Ok(())
 }
 
@@ -131,6 +135,14 @@ async fn weeks_phases_light_weeks_and_a_warm_up_are_written_dragged_and_trained(
     );
     assert_eq!(shown.await?, json!(["4", "9"]), "the week in view is what the fields say");
     looks(&window, &folder, "week").await?;
+    let script = "document.querySelector(arguments[0]).scrollIntoView({ block: 'center' });";
+    for (size, called) in [(PHONE, "phone"), (LAPTOP, "laptop")] {
+        window.resize(size).await?;
+        window.run(script, vec![json!(id(&format!("block-{pair}")))]).await?;
+        fit::settled(&window).await?;
+        tokio::time::sleep(Duration::from_millis(200)).await;
+        window.picture(folder.join(format!("block-{called}.png"))).await?;
+    }
     taps(&window, &format!("block-usual-{pair}")).await?;
     until(&window, "as every week", |p| {
         p["sessions"][0]["blocks"][1]["slots"][0]["by_week"].as_array().is_some_and(|w| w.len() == 4)

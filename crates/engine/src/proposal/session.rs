@@ -79,7 +79,7 @@ impl Bench<'_> {
         }
     }
 
-    /// In a light week nothing grows: no level, no load above the last, no reps beyond the range. A warm-up and a cool-down
+    /// In a light week nothing grows that is not known to go on (`state` is left out then): no level, no load above the last, no reps beyond the range. A warm-up and a cool-down
     /// are done with the least load that there is, at the bottom of the range.
     fn ease(
         &self,
@@ -208,7 +208,8 @@ impl Bench<'_> {
         if let Some(before) = set.filter(|s| !s.stands) {
             self.keep_to_set(ladder, before, &open, &mut pick);
         }
-        self.ease(&base, block, &mut pick, ladder_state, &open);
+        let goes_on = ladder.pattern.goes_on_meanwhile();
+        self.ease(&base, block, &mut pick, ladder_state.filter(|_| !goes_on), &open);
         let mut reasons = std::mem::take(&mut pick.reasons);
         let fresh_variant = coach.and_then(|s| s.start.variant.as_ref());
         self.keep_to_cap(&base, &mut pick, ladder_state, &open);

@@ -171,6 +171,30 @@ fn in_a_light_week_there_are_fewer_sets_and_more_is_left_and_nothing_grows() {
 }
 
 #[test]
+fn counts_stay_where_they_are_in_a_light_week_and_mobility_goes_on() {
+    let mut s = Story::new();
+    s.programme(vec![timed("side-plank", 20, 40), timed("mobility", 20, 40)], 3);
+    s.programme.per_week = 1;
+    for slot in ["side-plank", "mobility"] {
+        assert_eq!(s.next(slot).target.count(), 20, "{slot}");
+    }
+    s.trains().does_all("side-plank", 20, None).does_all("mobility", 20, None).ends().settled().days(7);
+    let counts = |s: &Story| ["side-plank", "mobility"].map(|slot| s.next(slot).target.count());
+    assert_eq!(counts(&s), [25, 25]);
+    s.programme.light_weeks = vec![2];
+    assert_eq!(counts(&s), [20, 25], "a hold stays, mobility goes on");
+}
+
+#[test]
+fn nothing_is_looked_for_in_a_light_week() {
+    let mut s = weekly();
+    s.programme.weeks = Some(4);
+    assert_eq!(s.next("squat").purpose, Purpose::Find);
+    s.programme.light_weeks = vec![1];
+    assert_eq!(s.next("squat").purpose, Purpose::Work, "a load is found in another week");
+}
+
+#[test]
 fn breathing_goes_on_in_a_light_week() {
     let mut s = Story::new();
     s.programme(vec![timed("breathing", 45, 60), slot("squat", 8, 12, 3)], 3);

@@ -36,7 +36,9 @@ impl LoadCase<'_> {
         let latest: Vec<&Exposure> = exposures.iter().rev().copied().collect();
         let count = match done {
             Some(set) if set.as_planned && last.symptom_free => {
-                let room = !bounds.after_symptom && set.reserve_at_least(self.effort.target, timed);
+                let room = !bounds.after_symptom
+                    && !self.nothing_grows(place)
+                    && set.reserve_at_least(self.effort.target, timed);
                 let at_top = set.count >= self.range.high();
                 let next = bounds.permitted.iter().find(|l| kg(l) > kg(&load) + EPS);
                 if let Some(next) = next

@@ -13,7 +13,7 @@ use crate::units::Kg;
 impl LoadCase<'_> {
     pub(super) fn finding_allowed(&self) -> bool {
         let from = self.number("load.first", "finding_from_week");
-        self.ground.stage.weeks_after().is_none_or(|w| f64::from(w) >= from)
+        !self.ground.light_week && self.ground.stage.weeks_after().is_none_or(|w| f64::from(w) >= from)
     }
 
     /// As long as every set of a variant left "five or more" her load is not found: the answer is a bound, and tells

@@ -92,6 +92,11 @@ impl LoadCase<'_> {
         f64::from(u8::from(matches!(self.range, Amount::Seconds { .. })))
     }
 
+    /// True in a light week; breathing, pelvic floor and mobility go on as they are.
+    fn nothing_grows(&self, place: &Place<'_>) -> bool {
+        self.ground.light_week && !place.ladder.pattern.goes_on_meanwhile()
+    }
+
     fn as_target(&self, count: u16) -> Target {
         match self.range {
             Amount::Reps { .. } => Target::Reps(count),

@@ -89,6 +89,7 @@ impl LoadCase<'_> {
         // No next load that is permitted and holds. After a symptom, when the load is capped, a set does
         // not grow beyond its range instead.
         let gap = self.cap.is_none()
+            && !self.nothing_grows(place)
             && at_top.is_some_and(|l| {
                 l.reserve_at_least(self.effort.target + self.number("load.kit-gap", "over_target"), false)
             })
