@@ -398,6 +398,12 @@ fn in_week<'a>(
                 let first = told.slots.insert(slot.id.clone());
                 if own || told.every.insert(slot.id.to_string()) || first {
                     let found = slots::of_slot(&here, session, block, slot, seen, first);
+                    // The same of the same clients is said once, for the first week that it is true of.
+                    let anew = |a: &Advice| {
+                        let said = format!("{}/{}/{:?}/{:?}", slot.id, a.code.slug(), a.facts, a.whom);
+                        told.every.insert(said)
+                    };
+                    let found: Vec<Advice> = found.into_iter().filter(anew).collect();
                     all.extend(found.into_iter().flat_map(|a| {
                         let by_week = own && a.code == AdviceCode::Effort;
                         named(vec![a], by_week)

@@ -212,7 +212,7 @@ pub enum Edit {
         ladder: LadderId,
     },
     /// The lower or the upper end of a slot's reps or seconds, 1 to 600. An end that passes the other takes it along. Where
-    /// every week is changed, a week that asks for something of its own keeps it.
+    /// every week is changed, a week that asks for something of its own keeps that, and follows in the rest.
     AmountOfSlot {
         /// Which.
         slot: SlotId,

@@ -192,6 +192,13 @@ pub(super) fn set_shape(block: &mut Block, week: Option<u8>, shape: BlockWeek) {
             block.by_week.sort_unstable_by_key(|w| w.week);
         }
         None => {
+            // A week follows in what it shared with every week, and keeps what was its own.
+            for own in &mut block.by_week {
+                follow(&mut own.rounds, block.rounds, shape.rounds);
+                follow(&mut own.rest_seconds, block.rest_seconds, shape.rest_seconds);
+                let (was, now) = (block.rest_between_seconds, shape.rest_between_seconds);
+                follow(&mut own.rest_between_seconds, was, now);
+            }
             block.rounds = shape.rounds;
             block.rest_seconds = shape.rest_seconds;
             block.rest_between_seconds = shape.rest_between_seconds;
@@ -199,6 +206,13 @@ pub(super) fn set_shape(block: &mut Block, week: Option<u8>, shape: BlockWeek) {
     }
     let every = shape_in(block, None);
     block.by_week.retain(|w| BlockWeek { week: 0, ..*w } != every);
+}
+
+/// Takes a new value where it had the old one.
+fn follow<T: PartialEq>(own: &mut T, was: T, now: T) {
+    if *own == was {
+        *own = now;
+    }
 }
 
 /// The dose of a slot in a week, or in every week.
@@ -213,7 +227,15 @@ pub(super) fn set_dose(slot: &mut Slot, week: Option<u8>, dose: Dose) {
             slot.by_week.push(SlotWeek { week, dose });
             slot.by_week.sort_unstable_by_key(|w| w.week);
         }
-        None => slot.dose = dose,
+        None => {
+            let was = slot.dose;
+            for own in &mut slot.by_week {
+                follow(&mut own.dose.amount, was.amount, dose.amount);
+                follow(&mut own.dose.target_rir, was.target_rir, dose.target_rir);
+                follow(&mut own.dose.tempo, was.tempo, dose.tempo);
+            }
+            slot.dose = dose;
+        }
     }
     let every = slot.dose;
     slot.by_week.retain(|w| w.dose != every);

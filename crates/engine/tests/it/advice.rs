@@ -11,7 +11,7 @@ use newel_engine::gains::Piece;
 use newel_engine::history::History;
 use newel_engine::ids::PersonId;
 use newel_engine::kit::{Dumbbell, Kit, Thing};
-use newel_engine::programme::{LevelSpan, Programme, Slot};
+use newel_engine::programme::{BlockWeek, Dose, LevelSpan, Phase, Programme, Slot, SlotWeek};
 use newel_engine::proposal::{Bench, Gate, Outcome};
 use newel_engine::reason::{Fact, ReasonCode};
 use newel_engine::record::{Payload, RestrictionKind, SymptomAmount};
@@ -568,4 +568,66 @@ proptest! {
             }
         }
     }
+}
+
+// -- weeks --------------------------------------------------------------------------------------
+
+#[test]
+fn what_one_week_asks_for_is_named_with_the_week_and_mended_there_alone() {
+    let mut s = nobody_in_particular();
+    s.weeks_pregnant(30);
+    let mut programme = one_slot(slot("squat", 8, 12, 5));
+    programme.weeks = Some(4);
+    let usual = programme.sessions[0].blocks[0].slots[0].dose;
+    let harder = |week| SlotWeek { week, dose: Dose { target_rir: 2, ..usual } };
+    programme.sessions[0].blocks[0].slots[0].by_week = vec![harder(3)];
+    let found = of(&look(&programme, &[&s]), Code::Effort);
+    assert_eq!((found.week, number(&found, "target")), (Some(3), 2.0));
+    let mended = mended(&programme, &found);
+    let slot = &mended.sessions[0].blocks[0].slots[0];
+    assert_eq!((slot.dose.target_rir, slot.by_week[0].dose.target_rir), (5, 4));
+    assert!(!codes(&look(&mended, &[&s])).contains(&Code::Effort));
+    // The same in several weeks is said once, for the first of them; what every week asks for needs no week.
+    programme.sessions[0].blocks[0].slots[0].by_week = vec![harder(2), harder(3), harder(4)];
+    assert_eq!(of(&look(&programme, &[&s]), Code::Effort).week, Some(2));
+    programme.sessions[0].blocks[0].slots[0].dose.target_rir = 2;
+    programme.sessions[0].blocks[0].slots[0].by_week.clear();
+    assert_eq!(of(&look(&programme, &[&s]), Code::Effort).week, None);
+}
+
+#[test]
+fn rounds_of_a_week_are_mended_in_that_week() {
+    let mut s = nobody_in_particular();
+    s.birth_weeks_ago(3, BirthMode::Vaginal).taken_up();
+    let mut programme = programme_of(vec![slot("squat", 8, 12, 5)], 2);
+    let more = BlockWeek { week: 2, rounds: 4, rest_seconds: 60, rest_between_seconds: 0 };
+    programme.sessions[0].blocks[0].by_week = vec![more];
+    let found = of(&look(&programme, &[&s]), Code::Rounds);
+    assert_eq!((found.week, number(&found, "rounds")), (Some(2), 4.0));
+    let mended = mended(&programme, &found);
+    assert_eq!(mended.sessions[0].blocks[0].rounds, 2);
+    assert!(mended.sessions[0].blocks[0].by_week.is_empty(), "two rounds are what every week has");
+    assert!(!codes(&look(&mended, &[&s])).contains(&Code::Rounds));
+}
+
+#[test]
+fn a_phase_is_looked_through_by_itself() {
+    let s = nobody_in_particular();
+    let mut programme = programme_of(vec![slot("row", 8, 12, 3)], 2);
+    let mut second = programme.sessions[0].clone();
+    second.id = "b".into();
+    second.blocks[0].id = "block-b".into();
+    second.blocks[0].slots[0].id = "slot-b".into();
+    second.blocks[0].rounds = 12;
+    programme.sessions[0].phase = Some("one".into());
+    second.phase = Some("two".into());
+    programme.sessions.push(second);
+    let phase = |id: &str| Phase { id: id.into(), title: id.into(), weeks: 2, light_weeks: vec![] };
+    programme.phases = vec![phase("one"), phase("two")];
+    programme.weeks = Some(4);
+    assert_eq!(programme.check(&Catalogue::built_in().unwrap()), Ok(()));
+    let found = of(&look(&programme, &[&s]), Code::ManySets);
+    assert_eq!((found.week, number(&found, "sets")), (Some(3), 24.0), "its own sets, twice a week");
+    let mended = mended(&programme, &found);
+    assert_eq!((mended.sessions[0].blocks[0].rounds, mended.sessions[1].blocks[0].rounds), (2, 11));
 }

@@ -343,6 +343,21 @@ fn the_first_phase_takes_in_what_stands_and_the_last_gives_it_back() {
 }
 
 #[test]
+fn a_week_of_its_own_follows_in_what_it_shares_with_every_week() {
+    let mut s = weekly();
+    s.programme.weeks = Some(3);
+    let slot = s.programme.sessions[0].blocks[0].slots[0].id.clone();
+    let amount = |low, week| Edit::AmountOfSlot { slot: slot.clone(), low: Some(low), high: None, week };
+    edits(&mut s, &amount(10, Some(2)));
+    edits(&mut s, &Edit::ReserveOfSlot { slot: slot.clone(), target_rir: 4, week: None });
+    let told: Vec<Dose> = doses(&s.programme).into_iter().map(|d| d.1).collect();
+    assert_eq!(told, [reps(8, 12, 4), reps(10, 12, 4), reps(8, 12, 4)]);
+    edits(&mut s, &amount(9, None));
+    let told: Vec<Dose> = doses(&s.programme).into_iter().map(|d| d.1).collect();
+    assert_eq!(told, [reps(9, 12, 4), reps(10, 12, 4), reps(9, 12, 4)], "its reps are its own");
+}
+
+#[test]
 fn weeks_that_are_no_more_take_their_doses_along() {
     let mut s = weekly();
     s.programme.weeks = Some(6);
