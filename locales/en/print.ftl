@@ -100,6 +100,7 @@ print-contents = Contents
 print-sessions = Sessions
 print-moves = The moves, step by step
 print-time = { $title }, time { $n }
+print-time-week = { $title }, week { $week }, time { $n }
 print-effort-title = What “left” means
 print-effort-col-left = Left
 print-effort-col-feels = How it feels

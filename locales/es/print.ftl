@@ -100,6 +100,7 @@ print-contents = Contenido
 print-sessions = Sesiones
 print-moves = Los ejercicios, peldaño a peldaño
 print-time = { $title }, vez { $n }
+print-time-week = { $title }, semana { $week }, vez { $n }
 print-effort-title = Qué quiere decir «en reserva»
 print-effort-col-left = En reserva
 print-effort-col-feels = Cómo se nota
