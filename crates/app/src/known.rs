@@ -87,23 +87,12 @@ impl Plan {
             (newer, own) => own.or_else(|| newer.clone()),
         };
         for start in &mut self.starts {
-            if let Some(lower) = newer.starts.iter().rfind(|n| n.ladder == start.ladder && is_lower(n, start))
-            {
+            if let Some(lower) = newer.starts.iter().rfind(|n| n.is_lower_than(start)) {
                 *start = lower.clone();
             }
         }
         self
     }
-}
-
-/// True if a start is at a lower level than another of its ladder, or at the same with less of the same kind held.
-fn is_lower(start: &Start, than: &Start) -> bool {
-    let (a, b) = (start.level.unwrap_or(0), than.level.unwrap_or(0));
-    let lighter = || match (&start.load, &than.load) {
-        (Some(a), Some(b)) => a.is_same_make(b) && a.external(1.0).0 < b.external(1.0).0,
-        (Some(_) | None, None) | (None, Some(_)) => false,
-    };
-    a < b || a == b && lighter()
 }
 
 impl Known {

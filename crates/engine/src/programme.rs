@@ -295,6 +295,19 @@ pub struct Start {
     pub load: Option<Load>,
 }
 
+impl Start {
+    /// True if it is at a lower level than another of its ladder, or at the same with less of the same kind held.
+    #[must_use]
+    pub fn is_lower_than(&self, other: &Self) -> bool {
+        let (level, others) = (self.level.unwrap_or(0), other.level.unwrap_or(0));
+        let lighter = || match (&self.load, &other.load) {
+            (Some(a), Some(b)) => a.is_same_make(b) && a.external(1.0).0 < b.external(1.0).0,
+            (Some(_) | None, None) | (None, Some(_)) => false,
+        };
+        self.ladder == other.ladder && (level < others || level == others && lighter())
+    }
+}
+
 /// Why a programme cannot be used.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum ProgrammeError {

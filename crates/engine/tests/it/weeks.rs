@@ -423,3 +423,23 @@ proptest! {
         prop_assert_eq!(once.in_week(week), once.clone());
     }
 }
+
+#[test]
+fn a_start_is_lower_by_its_level_and_at_one_level_by_what_is_held() {
+    use newel_engine::programme::Start;
+    let start =
+        |ladder: &str, level, load| Start { ladder: ladder.into(), level: Some(level), variant: None, load };
+    let at = start("squat", 2, Some(one(10.0)));
+    assert!(start("squat", 1, Some(one(20.0))).is_lower_than(&at));
+    assert!(start("squat", 2, Some(one(8.0))).is_lower_than(&at));
+    for other in [
+        at.clone(),
+        start("squat", 2, Some(one(12.0))),
+        start("squat", 3, Some(one(4.0))),
+        start("squat", 2, Some(pair(4.0))),
+        start("squat", 2, None),
+        start("row", 1, None),
+    ] {
+        assert!(!other.is_lower_than(&at), "{other:?}");
+    }
+}
