@@ -115,6 +115,16 @@ reason-restart-lighter = A new start, { $percent } % lighter, at the bottom of t
 reason-easier-today = { $symptom }: { $variant } for the rest of today.
 reason-ends-today = { $symptom }: this movement is done for today.
 reason-unloaded-today = The rest of today without load, lying or seated.
+reason-reps-now = { $other_side ->
+    [1] { $reps ->
+        [one] 1 rep, as on the other side.
+       *[other] { $reps } reps, as on the other side.
+    }
+   *[0] { $reps ->
+        [one] 1 rep now instead of { $planned }: going by your sets today, that comes nearest to { $target } left.
+       *[other] { $reps } reps now instead of { $planned }: going by your sets today, that comes nearest to { $target } left.
+    }
+}
 reason-lighter-now = The last set left less than meant: a lighter load is offered.
 reason-finding-up = The last set left room: { $load } next, to find your load.
 reason-she-chose = { $variant }: your choice for today.

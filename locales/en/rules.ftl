@@ -19,6 +19,10 @@ rule-load-big-step = The next load of the kit may be a bigger step after { $expo
 rule-load-lay-off = After { $days_1 } days away at most { $share_1_percent } % of the last load, after { $days_2 } days at most { $share_2_percent } %; with nothing to take off, the bottom of the range with { $more_reserve } rep more in reserve.
 rule-load-first = At a first time up to { $finding_sets } sets may step up to find the load, where at least { $room_over_target } rep more than the aim was left; after a birth not before week { $finding_from_week }. Where her strength is known from another variant, it begins at no more than { $share_of_group_percent } % of what was held there.
 rule-load-lighter-now = In mid-session a lighter load is offered when the next set would fall under the floor with a chance of more than { $chance_percent } %.
+rule-load-reps-now = After each set of a slot the reps of the next one are chosen anew, within the range, so that they come nearest to the reserve aimed at. { $grow ->
+        [0] They may get fewer, and not more.
+       *[other] They may get fewer or more; not more in pregnancy and the first 12 weeks after birth, after a symptom, after weeks away and in a light week.
+    }
 rule-load-kit-gap = Where the next load of the kit is too big a step, { $over_target } reps over the target in reserve open up to { $more_reps } reps beyond the range.
 rule-load-unforeseen = A step that no answer can foresee is earned: { $exposures } sessions running at the top of the range with { $over_target } reps over the target in reserve open the next load of the kit, by at most { $most_of_body_percent } % of body mass; the first set decides.
 rule-load-finding = A step of finding goes to at most { $times_lower } times what was held by legs and hips and { $times_upper } times by arms and shoulders, or to the next load of the kit if that is at most { $next_times_lower } and { $next_times_upper } times as much.

@@ -258,6 +258,7 @@ rules-would = It would then say: { $sentence }
 rules-pack = As Newel has it: { $value }
 rules-note = Why (needed to make it milder)
 rules-until = Until (empty: until you set it back)
+rules-number-grow = reps may grow within a session (1 yes, 0 no)
 rules-number-binds_all = the chance bounds the reps as well
 rules-number-slack = slack under the target
 rules-number-alpha = chance to fall under the floor

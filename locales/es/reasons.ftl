@@ -124,6 +124,16 @@ reason-restart-lighter = Un nuevo comienzo, un { $percent } % más ligero, en la
 reason-easier-today = { $symptom }: { $variant } para el resto de hoy.
 reason-ends-today = { $symptom }: este ejercicio termina por hoy.
 reason-unloaded-today = El resto de hoy sin carga, en posición acostada o sentada.
+reason-reps-now = { $other_side ->
+    [1] { $reps ->
+        [one] 1 repetición, como con el otro lado.
+       *[other] { $reps } repeticiones, como con el otro lado.
+    }
+   *[0] { $reps ->
+        [one] Ahora 1 repetición en vez de { $planned }: según tus series de hoy, es lo que más se acerca a dejar { $target } en reserva.
+       *[other] Ahora { $reps } repeticiones en vez de { $planned }: según tus series de hoy, es lo que más se acerca a dejar { $target } en reserva.
+    }
+}
 reason-lighter-now = La última serie dejó menos reserva de lo previsto: se ofrece una carga más ligera.
 reason-finding-up = La última serie dejó margen: ahora { $load }, para encontrar tu carga.
 reason-she-chose = { $variant }: tu elección para hoy.

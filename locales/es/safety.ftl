@@ -259,6 +259,7 @@ rules-would = Entonces diría: { $sentence }
 rules-pack = Como la trae Newel: { $value }
 rules-note = Por qué (necesario para suavizarla)
 rules-until = Hasta (vacío: hasta que la restablezcas)
+rules-number-grow = las repeticiones pueden aumentar durante la sesión (1 sí, 0 no)
 rules-number-binds_all = la probabilidad limita también las repeticiones
 rules-number-slack = holgura bajo el objetivo
 rules-number-alpha = probabilidad de quedar bajo el mínimo

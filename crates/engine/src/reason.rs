@@ -144,6 +144,8 @@ codes! {
     EndsToday = "ends-today",
     /// Rest of the session without load, lying or seated.
     UnloadedToday = "unloaded-today",
+    /// By the sets of today other reps come nearer to the reserve aimed at.
+    RepsNow = "reps-now",
     /// A lighter load is offered in mid-session.
     LighterNow = "lighter-now",
     /// The first set showed room: a finding step up.

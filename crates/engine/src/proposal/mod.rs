@@ -6,6 +6,7 @@ mod coach;
 mod effort;
 mod level;
 mod load;
+mod regulate;
 mod session;
 mod settings;
 mod today;

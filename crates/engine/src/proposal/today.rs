@@ -11,9 +11,8 @@ use crate::ids::GroupId;
 use crate::kit::Load;
 use crate::programme::{Amount, Block, Slot};
 use crate::reason::{Fact, Reason, ReasonCode};
-use crate::record::{Purpose, Reserve, SetDone};
+use crate::record::Purpose;
 use crate::state::{Effects, LadderEffect, LadderState};
-use crate::strength::{Tracker, effective_load};
 use crate::units::Kg;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -106,6 +105,7 @@ impl Bench<'_> {
             ReasonCode::BackUp,
         ];
         let shown_after_symptom = was(&[ReasonCode::RestartLighter]) || was(&after);
+        let shown_laid_off = was(&[ReasonCode::LayOff]);
 
         // The option in hand: what she chose, a level down after a mark, else what was shown.
         let mut wanted = self.inputs.catalogue.place(&shown.variant);
@@ -253,7 +253,8 @@ impl Bench<'_> {
             && !matches!(plan.purpose, Purpose::Learn | Purpose::Ease)
             && plan.reasons.iter().any(|r| r.code == ReasonCode::StartLightest)
             && plan.loads.len() > 1;
-        self.regulate(&mut plan, &place, &done, shown, &base);
+        let grows = !guarded && !plan.cue && self.reps_may_grow(&base, &place, shown_laid_off);
+        self.regulate(&mut plan, &place, &done, (shown.floor, grows), &base);
         Turn::Do(Box::new(plan))
     }
 
@@ -329,123 +330,6 @@ impl Bench<'_> {
                 })
             })
             .collect()
-    }
-
-    /// With a set of the day known the filter regulates: a lighter load is offered where the next set
-    /// would likelier than not go under the floor; a heavier one only while the load is being found.
-    fn regulate(
-        &self,
-        plan: &mut SetPlan,
-        place: &Place<'_>,
-        done: &[&SetEntry],
-        shown: &Prescription,
-        case: &LoadCase<'_>,
-    ) {
-        let Some(last) = done.iter().rfind(|e| e.set.variant == plan.variant) else { return };
-        let kg = |l: &Load| place.variant.external(l).0;
-        // A lighter load that she took stays; a heavier one was hers for that set alone.
-        if kg(&last.set.load) < kg(&plan.load) - 1e-9 {
-            plan.load = last.set.load.clone();
-        }
-        let Amount::Reps { .. } = plan.range else { return };
-        let Some(group) = place.variant.group.as_ref() else { return };
-        let Some(tracker) = self.state.trackers.get(group).filter(|t| t.day == self.inputs.day) else {
-            return;
-        };
-        let j = f64::from(self.state.sets_of_day(group, self.inputs.day));
-        if plan.purpose == Purpose::Find {
-            self.find(plan, place, done, case, (tracker, j));
-        }
-        let reps = f64::from(plan.target.count());
-        let at = |load: &Load| effective_load(place.variant, load, self.body);
-        let risk = at(&plan.load).map(|w| tracker.chance_below(&self.k, w, reps, j, shown.floor));
-        if plan.purpose != Purpose::Find
-            && risk.is_some_and(|p| p > self.inputs.rules.number("load.lighter-now", "chance"))
-        {
-            // The heaviest that meets the aim again; one step down would let her fail once more.
-            let slack = self.inputs.rules.number("load.target", "slack");
-            let meets = |load: &Load| {
-                at(load).is_some_and(|w| {
-                    let (mean, _) = tracker.reserve(&self.k, w, reps, j);
-                    mean >= case.effort.target - slack
-                })
-            };
-            let lighter: Vec<&Load> = plan.loads.iter().filter(|l| kg(l) < kg(&plan.load) - 1e-9).collect();
-            plan.lighter = lighter.iter().rfind(|l| meets(l)).or(lighter.first()).map(|l| (*l).clone());
-        }
-    }
-
-    /// Up to two finding sets may step up, one load of the kit at a time. Both sides of a round hold
-    /// the same, and the weaker one says whether there is room.
-    fn find(
-        &self,
-        plan: &mut SetPlan,
-        place: &Place<'_>,
-        done: &[&SetEntry],
-        case: &LoadCase<'_>,
-        (tracker, j): (&Tracker, f64),
-    ) {
-        let rules = self.inputs.rules;
-        let kg = |l: &Load| place.variant.external(l).0;
-        let here: Vec<&SetDone> = done.iter().map(|e| &e.set).filter(|s| s.variant == plan.variant).collect();
-        let Some(last) = here.last() else { return };
-        let last_kg = kg(&last.load);
-        // The load found so far is the one to go on with.
-        if let Some(load) = plan.loads.iter().find(|l| (kg(l) - last_kg).abs() < 1e-9) {
-            plan.load = load.clone();
-        }
-        let round: Vec<&&SetDone> = here.iter().filter(|s| s.round == last.round).collect();
-        if plan.per_side && round.len() < 2 {
-            plan.purpose = last.purpose;
-            return;
-        }
-        plan.purpose = Purpose::Work;
-        let mut steps: Vec<f64> = here.iter().map(|s| kg(&s.load)).collect();
-        steps.dedup();
-        let found = u32::try_from(steps.len().saturating_sub(1)).unwrap_or(u32::MAX);
-        if f64::from(found) >= rules.number("load.first", "finding_sets") {
-            return;
-        }
-        let under_cap = |l: &Load| case.cap.is_none_or(|cap| kg(l) <= cap.0 + 1e-9);
-        let room = case.effort.target + rules.number("load.first", "room_over_target");
-        let all = |enough: &dyn Fn(Reserve) -> bool| round.iter().all(|s| s.reserve.is_some_and(enough));
-        // "Five or more" says that there is room, and not how much; a number says how much.
-        // Begun at the lightest, the filter's mean tells nothing beyond such a bound; begun at a load that somebody
-        // chose for her, it does.
-        let open_ended = case.begun_blind(place) && all(&|r| matches!(r, Reserve::AtLeast(_)));
-        let said_room = all(&|r| match r {
-            Reserve::Exactly(n) => f64::from(n) >= room,
-            Reserve::AtLeast(_) => true,
-        });
-        let (within, next_within) = case.finding_reach(place, Kg(last_kg));
-        let next = plan
-            .loads
-            .iter()
-            .find(|l| kg(l) > last_kg + 1e-9)
-            .filter(|l| kg(l) <= next_within.0 + 1e-9 && under_cap(l));
-        let foreseen = |load: &Load| {
-            effective_load(place.variant, load, self.body).is_some_and(|w| {
-                let (mean, _) = tracker.reserve(&self.k, w, f64::from(plan.range.low()), j);
-                mean >= case.effort.target - rules.number("load.target", "slack")
-            })
-        };
-        // Where body mass moves along and is left out of the load, the curve does not hold far from where she is: a
-        // doubled dumbbell is no doubled effort. There her answer alone decides, one load at a time.
-        let by_feel = place.variant.share.is_none() && place.ladder.region == Region::Lower;
-        let further = plan.loads.iter().rfind(|l| {
-            kg(l) > last_kg + 1e-9 && kg(l) <= within.0 + 1e-9 && under_cap(l) && (open_ended || foreseen(l))
-        });
-        let step = further.or(next.filter(|l| open_ended || by_feel || foreseen(l))).cloned();
-        if said_room && let Some(next) = step {
-            plan.reasons = vec![
-                Reason::new(rules, ReasonCode::FindingUp, "load.first")
-                    .with("load", Fact::Load(next.clone()))
-                    .number("target", case.effort.target),
-            ];
-            plan.load = next;
-            plan.target = Target::Reps(plan.range.low());
-            plan.purpose = Purpose::Find;
-        }
     }
 
     /// The step of the ladder that a mark in hand would lead to, for the card that says what follows.

@@ -206,6 +206,7 @@ pub const NUMBERS_USED: &[(&str, &str)] = &[
     ("load.finding", "next_times_upper"),
     ("load.unforeseen", "most_of_body"),
     ("load.lighter-now", "chance"),
+    ("load.reps-now", "grow"),
     ("load.kit-gap", "over_target"),
     ("load.kit-gap", "more_reps"),
     ("level.up", "exposures"),

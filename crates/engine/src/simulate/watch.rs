@@ -15,7 +15,7 @@ use std::collections::BTreeMap;
 pub struct Breaches {
     /// Loads proposed.
     pub loads: u64,
-    /// Loads above every bound, or heavier in mid-session.
+    /// Loads above every bound, or heavier in mid-session; reps beyond the range, or more than shown where none may grow.
     pub step: u64,
     /// Levels proposed after another.
     pub levels: u64,
@@ -287,6 +287,15 @@ impl Watch {
         if kg > most + EPS && !(finding && steps.len() <= 3) {
             self.breaches.step += 1;
             self.note(format!("{kg} kg in mid-session after {held:?}, shown {shown_kg}, finding {finding}"));
+        }
+    }
+
+    /// Reps are asked for: never beyond the range or what was shown, nor more than shown where they may not grow.
+    pub fn asked_reps(&mut self, shown: &Prescription, reps: u16, may_grow: bool) {
+        let most = if may_grow { shown.range.high().max(shown.target.count()) } else { shown.target.count() };
+        if reps > most || reps < shown.range.low().min(shown.target.count()) {
+            self.breaches.step += 1;
+            self.note(format!("{reps} reps of {:?}, shown {:?}, may grow {may_grow}", shown.range, shown.target));
         }
     }
 

@@ -29,6 +29,7 @@ mod pinned_symptoms;
 mod progress;
 mod properties;
 mod proposal;
+mod reps_now;
 mod revision;
 mod rules_matter;
 mod rules_matter_around;

@@ -68,6 +68,7 @@ const TABLE: &[(Tale, &[Other])] = &[
     (tale::a_wide_estimate, &[("load.target", "binds_all", 1.0)]),
     (tale::twelve_weeks_after_a_birth, &[("load.first", "finding_from_week", 13.0)]),
     (tale::a_set_that_went_short, &[("load.lighter-now", "chance", 0.9)]),
+    (tale::an_easy_first_set, &[("load.reps-now", "grow", 0.0)]),
     (tale::a_gap_in_the_kit, &[("load.kit-gap", "over_target", 4.0), ("load.kit-gap", "more_reps", 1.0)]),
     (tale::ready_for_the_next_level, &[("level.up", "over_target", 2.0), ("level.up", "exposures", 3.0)]),
     (tale::ready_and_the_next_level_is_too_heavy, &[("level.up", "more_reps", 0.0)]),

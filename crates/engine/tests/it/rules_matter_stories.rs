@@ -259,7 +259,14 @@ pub fn twelve_weeks_after_a_birth(rules: RulePack) -> String {
 pub fn a_set_that_went_short(rules: RulePack) -> String {
     let mut s = hinge(rules, &[6.0, 8.0, 10.0], 10.0);
     s.session_of("hinge", 10, left(3)).session_of("hinge", 10, left(3));
-    s.trains().does("hinge", 12, left(1));
+    s.trains().does("hinge", 8, left(0));
+    in_hand(&s, "hinge")
+}
+
+pub fn an_easy_first_set(rules: RulePack) -> String {
+    let mut s = hinge(rules, &[10.0], 10.0);
+    s.session_of("hinge", 10, left(3)).session_of("hinge", 10, left(3));
+    s.trains().does("hinge", 10, plenty());
     in_hand(&s, "hinge")
 }
 

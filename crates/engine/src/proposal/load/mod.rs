@@ -93,7 +93,7 @@ impl LoadCase<'_> {
     }
 
     /// True in a light week; breathing, pelvic floor and mobility go on as they are.
-    fn nothing_grows(&self, place: &Place<'_>) -> bool {
+    pub(super) fn nothing_grows(&self, place: &Place<'_>) -> bool {
         self.ground.light_week && !place.ladder.pattern.goes_on_meanwhile()
     }
 

@@ -11,6 +11,7 @@ use crate::rules::{Class, Family};
 use crate::simulate::bodies;
 use crate::simulate::client::Answer;
 use crate::simulate::watch::kg_of;
+use crate::stage::Stage;
 use crate::strength::effective_load;
 use crate::units::Kg;
 use std::collections::BTreeMap;
@@ -66,6 +67,8 @@ impl Floor<'_> {
             let kg = place.variant.external(&plan.load).0;
             if plan.variant == shown.variant {
                 self.watch.asked(&same, shown_kg, kg, plan.purpose == Purpose::Find);
+                let may_grow = !self.careful() && !done.marked;
+                self.watch.asked_reps(shown, plan.target.count(), may_grow);
             }
             if self.feels(&place, slot) && self.mark(run, slot, &plan, round, place.level, kg, &mut done) {
                 let set = self.set_of(
@@ -95,6 +98,15 @@ impl Floor<'_> {
             }
         }
         done
+    }
+
+    /// In pregnancy and the first twelve weeks after a birth no set asks for more than was shown.
+    fn careful(&self) -> bool {
+        match (self.scenario.stage)(self.first) {
+            Some(Stage::Pregnant { .. }) => true,
+            Some(Stage::Postpartum { birth, .. }) => (self.now.date_naive() - birth).num_weeks() < 12,
+            Some(Stage::AfterLoss { .. } | Stage::Neither) | None => false,
+        }
     }
 
     /// What she can do of what is asked, and what she says was left; the truth is counted.
