@@ -20,8 +20,8 @@ rule-load-lay-off = After { $days_1 } days away at most { $share_1_percent } % o
 rule-load-first = At a first time up to { $finding_sets } sets may step up to find the load, where at least { $room_over_target } rep more than the aim was left; after a birth not before week { $finding_from_week }. Where her strength is known from another variant, it begins at no more than { $share_of_group_percent } % of what was held there.
 rule-load-lighter-now = In mid-session a lighter load is offered when the next set would fall under the floor with a chance of more than { $chance_percent } %.
 rule-load-reps-now = After each set of a slot the reps of the next one are chosen anew, within the range, so that they come nearest to the reserve aimed at. { $grow ->
-        [0] They may get fewer, and not more.
-       *[other] They may get fewer or more; not more in pregnancy and the first 12 weeks after birth, after a symptom, after weeks away and in a light week.
+        [1] They may get fewer or more; not more in pregnancy and the first 12 weeks after birth, after a symptom, after weeks away and in a light week.
+       *[other] They may get fewer, and not more.
     }
 rule-load-kit-gap = Where the next load of the kit is too big a step, { $over_target } reps over the target in reserve open up to { $more_reps } reps beyond the range.
 rule-load-unforeseen = A step that no answer can foresee is earned: { $exposures } sessions running at the top of the range with { $over_target } reps over the target in reserve open the next load of the kit, by at most { $most_of_body_percent } % of body mass; the first set decides.

@@ -53,8 +53,8 @@ rule-load-first = La primera vez, hasta { $finding_sets ->
 } más que el objetivo; después de un parto, no antes de la semana { $finding_from_week }. Si su fuerza se conoce por otra variante, se empieza como mucho con el { $share_of_group_percent } % de lo que sostuvo en ella.
 rule-load-lighter-now = A mitad de sesión se ofrece una carga más ligera cuando la próxima serie quedaría por debajo del mínimo con una probabilidad de más del { $chance_percent } %.
 rule-load-reps-now = Después de cada serie de un ejercicio se eligen de nuevo, dentro del rango, las repeticiones de la siguiente, para acercarse lo más posible a la reserva prevista. { $grow ->
-        [0] Pueden ser menos, pero no más.
-       *[other] Pueden ser menos o más; nunca más en el embarazo ni en las primeras 12 semanas después del parto, tras un síntoma, tras semanas sin entrenar ni en una semana ligera.
+        [1] Pueden ser menos o más; nunca más en el embarazo ni en las primeras 12 semanas después del parto, tras un síntoma, tras semanas sin entrenar ni en una semana ligera.
+       *[other] Pueden ser menos, pero no más.
     }
 rule-load-kit-gap = Si la siguiente carga del material es un salto demasiado grande, con { $over_target ->
     [one] { $over_target } repetición
