@@ -133,6 +133,9 @@ impl State {
         for red in self.reds.iter_mut().filter(|r| r.cleared) {
             red.cleared = given().any(|c| c.what.holds_on(day) && speaks_of(c, red.at, red.record));
         }
+        for hold in self.holds.iter_mut().filter(|h| h.cleared) {
+            hold.cleared = given().any(|c| c.what.holds_on(day) && speaks_of(c, hold.at, hold.record));
+        }
         for clearance in given().filter(|c| c.what.holds_on(day)) {
             let mut opened: Vec<(SymptomId, Scope)> = Vec::new();
             for red in self.reds.iter_mut().filter(|r| !r.cleared && speaks_of(clearance, r.at, r.record)) {
@@ -142,10 +145,13 @@ impl State {
                 }
             }
             for hold in self.holds.iter_mut().filter(|h| {
-                h.answer.is_none() && h.scope != Scope::Ladder && speaks_of(clearance, h.at, h.record)
+                let waits = h.answer.is_none() && !h.cleared;
+                waits && h.scope != Scope::Ladder && speaks_of(clearance, h.at, h.record)
             }) {
-                hold.answer = Some(HoldAnswer::GoOn);
-                opened.push((hold.symptom.clone(), hold.scope));
+                hold.cleared = true;
+                if !std::mem::replace(&mut hold.opened, true) {
+                    opened.push((hold.symptom.clone(), hold.scope));
+                }
             }
             for (kind, scope) in opened {
                 self.go_on_lower(&kind, &ground(), (scope, None), clearance.at);
