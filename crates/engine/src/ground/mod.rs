@@ -5,7 +5,7 @@ mod waits;
 pub use waits::{ClearanceFor, ClearanceWait};
 use waits::{given_up, waits};
 
-use crate::catalogue::{Catalogue, Caution, Ladder, Loading, Place, Position, Variant};
+use crate::catalogue::{Catalogue, Caution, Ladder, Loading, Pattern, Place, Position, Variant};
 use crate::history::{History, Intake, Restriction};
 use crate::ids::{ConditionId, LadderId, RuleId, SymptomId};
 use crate::impact::CheckStanding;
@@ -222,6 +222,21 @@ impl<'a> Ground<'a> {
     pub(crate) fn conditions_now(&self) -> impl Iterator<Item = &'a Condition> + '_ {
         let named = self.intake.conditions.iter().filter_map(|id| self.rules.condition(id));
         named.filter(|c| c.when.at(Some(self.stage)))
+    }
+
+    /// True where level, load and count stay where they are: in a light week, and in the easy sessions after an illness.
+    /// Breathing, pelvic floor and mobility go on.
+    #[must_use]
+    pub fn nothing_grows(&self, pattern: Pattern) -> bool {
+        (self.light_week || self.today.contains(&TodayThing::AfterIllness)) && !pattern.goes_on_meanwhile()
+    }
+
+    /// True on a day that says nothing of the level above: nothing grows, or what is open is so for the day alone, and
+    /// the next open level may lie beyond one that is hers on any other day.
+    #[must_use]
+    pub fn no_level_up(&self, pattern: Pattern) -> bool {
+        let for_the_day = |t: &TodayThing| matches!(t, TodayThing::NoKit | TodayThing::ChildNear);
+        self.nothing_grows(pattern) || self.today.iter().any(for_the_day)
     }
 
     /// Completed weeks of pregnancy, or since a birth or a loss, if they are known.

@@ -51,7 +51,7 @@ pub(super) fn good_running(case: &LoadCase<'_>, state: &LadderState, open: &[Pla
         case.same_measure(e)
             && e.symptom_free
             && state.counts_from.is_none_or(|from| e.day >= from)
-            && e.last.is_some_and(|l| l.count >= case.range.high() && l.reserve_at_least(threshold, timed))
+            && e.last.is_some_and(|l| l.count >= case.top(e) && l.reserve_at_least(threshold, timed))
             && at_ready_mark(case, place, e)
     };
     state.exposures.iter().rev().take_while(|e| e.variant == latest.variant && good(e)).count()
@@ -92,6 +92,7 @@ pub fn level_today(
     let nearest =
         |wanted: u8| levels.iter().copied().rfind(|l| *l <= wanted).or(levels.first().copied()).unwrap_or(0);
     let above = |level: u8| levels.iter().copied().find(|l| *l > level);
+    let may_rise = open.first().is_none_or(|p| !case.ground.no_level_up(p.ladder.pattern));
     let plain = |level: u8, reasons: Vec<Reason>| LevelPick {
         level: nearest(level),
         cap: None,
@@ -125,6 +126,7 @@ pub fn level_today(
         Course::Usual => {
             let level = nearest(standing);
             if level == standing
+                && may_rise
                 && ready_for_more(case, state, open, level)
                 && let Some(next) = above(level)
             {
@@ -152,7 +154,7 @@ pub fn level_today(
             let cap = cap_of(case, last.as_ref(), share);
             // Back up only with something light enough to hold.
             let makes = || variant_at(open, *from, Some(state), coach_variant, Some((case, cap))).is_some();
-            if f64::from(*clean) >= needed && above(level) == Some(*from) && makes() {
+            if may_rise && f64::from(*clean) >= needed && above(level) == Some(*from) && makes() {
                 let reason = Reason::new(rules, ReasonCode::BackUp, "level.back-up")
                     .with("symptom", Fact::Symptom(symptom.clone()))
                     .number("exposures", f64::from(*clean))
@@ -171,7 +173,8 @@ pub fn level_today(
                 .number("clean", f64::from(*clean))
                 .number("exposures", needed);
             let mut pick = plain(level, vec![reason]);
-            if f64::from(*clean) >= needed
+            if may_rise
+                && f64::from(*clean) >= needed
                 && above(level) == Some(*from)
                 && let Some((variant, load)) = last
             {

@@ -107,11 +107,11 @@ impl State {
     fn take_exposures(&mut self, run: &Run, k: &Constants, ground: &Ground<'_>, effects: &Effects, body: Kg) {
         let unknown = |name| ground.rules.number("log.unknown-dose", name);
         let mut last_by_ladder: BTreeMap<LadderId, &SetDone> = BTreeMap::new();
-        // A finisher speaks for its ladder only where nothing else was done, and so do a warm-up and a cool-down, where
-        // nothing is held by choice; with the least load there is they say nothing of a level.
+        // A finisher speaks for its ladder only where nothing else was done, and so do a warm-up and a cool-down of a
+        // ladder without loads; with the least load there is they say nothing of a level.
         let speaks = |set: &SetDone| match set.purpose {
             Purpose::Finisher => true,
-            Purpose::Ease => is_unloaded(set, ground.catalogue),
+            Purpose::Ease => goes_on(set, ground.catalogue),
             Purpose::Work | Purpose::Find | Purpose::Learn => false,
         };
         let finishers = run.sets.iter().filter(|e| speaks(&e.set));
@@ -241,16 +241,16 @@ impl State {
     }
 }
 
-/// True where nothing of a set is a matter of load: its variant has no strength state.
-fn is_unloaded(set: &SetDone, catalogue: &Catalogue) -> bool {
-    catalogue.place(&set.variant).is_some_and(|p| p.variant.group.is_none())
+/// True where a warm-up goes on by reps or seconds as anywhere: nothing of its ladder is a matter of load.
+fn goes_on(set: &SetDone, catalogue: &Catalogue) -> bool {
+    catalogue.place(&set.variant).is_some_and(|p| !p.ladder.is_eased())
 }
 
 /// True for a set that says with what a variant is done.
 fn is_use(set: &SetDone, catalogue: &Catalogue) -> bool {
     match set.purpose {
         Purpose::Work | Purpose::Find | Purpose::Finisher => true,
-        Purpose::Ease => is_unloaded(set, catalogue),
+        Purpose::Ease => goes_on(set, catalogue),
         Purpose::Learn => false,
     }
 }
