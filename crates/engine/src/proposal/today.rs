@@ -252,6 +252,7 @@ impl Bench<'_> {
         plan.ask_ten_reps = done.is_empty()
             && !matches!(plan.purpose, Purpose::Learn | Purpose::Ease)
             && plan.reasons.iter().any(|r| r.code == ReasonCode::StartLightest)
+            && base.finding_allowed(&place)
             && plan.loads.len() > 1;
         self.regulate(&mut plan, &place, &done, shown, &base);
         Turn::Do(Box::new(plan))

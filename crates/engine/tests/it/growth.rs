@@ -65,6 +65,23 @@ fn another_option_in_a_light_week_grows_no_more_than_the_one_that_was_shown() {
     }
 }
 
+#[test]
+fn nobody_is_asked_for_ten_reps_where_the_answer_would_not_count() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[2.0, 4.0, 6.0]))
+        .programme(vec![slot("squat", 8, 12, 3)], 3)
+        .starts_at("squat", 2, None);
+    s.trains();
+    assert!(s.plan("squat").ask_ten_reps);
+    let mut s = Story::new();
+    s.owns(dumbbells(&[2.0, 4.0, 6.0]))
+        .programme(vec![slot("squat", 8, 12, 3)], 3)
+        .starts_at("squat", 2, None);
+    s.programme.light_weeks = vec![1];
+    s.trains();
+    assert!(!s.plan("squat").ask_ten_reps);
+}
+
 // -- a day without her kit ----------------------------------------------------------------------
 
 #[test]
