@@ -32,7 +32,7 @@ fn tell(words: &Words, steps: &[StrengthStep]) {
     let mut rows = vec![titles.map(|t| words.watching(&format!("strength-{t}"), &[]))];
     rows.extend(steps.iter().filter_map(|step| match step {
         StrengthStep::Set(set) => Some(row(words, set)),
-        StrengthStep::FreshStart(_) => None,
+        StrengthStep::FreshStart(_) | StrengthStep::NoEvidence(_) => None,
     }));
     let mut lines = say::table(&rows, 2).into_iter();
     if rows.len() > 1 {
@@ -43,6 +43,7 @@ fn tell(words: &Words, steps: &[StrengthStep]) {
     for step in steps {
         match step {
             StrengthStep::Set(_) => lines.next().iter().for_each(|line| say::line(line)),
+            StrengthStep::NoEvidence(_) => {}
             StrengthStep::FreshStart(fresh) => say::line(&format!("  {}", fresh_start(words, fresh))),
         }
     }

@@ -16,7 +16,8 @@ pub use ladder::{Course, Exposure, LadderState, LastSet, Recent, VariantUse};
 pub(crate) use sets::working_rounds;
 pub use signs::{AtLarge, EarlierToday, Effects, Hold, LadderEffect, LadderToday, Red};
 pub use trace::{
-    BodyPart, FreshStart, RepMax, SetStep, StrengthStart, StrengthState, StrengthStep, StrengthTrace,
+    BodyPart, FreshStart, NoEvidence, RepMax, SetStep, Silent, StrengthStart, StrengthState, StrengthStep,
+    StrengthTrace,
 };
 
 use crate::catalogue::Region;
