@@ -61,8 +61,8 @@ rule-today-after-illness = Back after an illness, { $sessions ->
     [one] one session is easy
    *[other] { $sessions } sessions are easy
 }: { $more_reserve } reps more stay in reserve, { $sets } sets of each are enough, and nothing grows. Breathing, pelvic floor and mobility go on.
-rule-today-child-near = With a child in the room nothing is held above the head, and no level goes up.
-rule-today-no-kit = Without her kit at hand the nearest option that needs none is taken; where she stands is kept, and no level goes up.
+rule-today-child-near = With a child in the room nothing is held above the head.
+rule-today-no-kit = Without her kit at hand the nearest option that needs none is taken; where she stands is kept, and no level is leaped over.
 rule-learn-first = Somebody who has never trained with weights learns the moves in her first { $sessions } sessions: the lightest load, { $sets } sets, { $reserve } reps in reserve, and nothing is counted as strength.
 rule-programme-light-week = A light week: the sets times { $share }, rounded up, { $more_reserve } more rep in reserve, and nothing grows. Breathing, pelvic floor and mobility go on.
 rule-load-ease = Warm-up and cool-down are done with the least load that there is, at the bottom of the range. They are no evidence of strength.

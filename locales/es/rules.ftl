@@ -148,8 +148,8 @@ rule-today-after-illness = De vuelta tras una enfermedad, { $sessions ->
     [one] { $sets } serie
    *[other] { $sets } series
 } de cada ejercicio, y nada crece. La respiración, el suelo pélvico y la movilidad siguen igual.
-rule-today-child-near = Con un niño en la habitación no se sostiene nada por encima de la cabeza, y ningún peldaño sube.
-rule-today-no-kit = Sin su material a mano se toma la opción más parecida que no lo necesite; su peldaño se conserva y no sube.
+rule-today-child-near = Con un niño en la habitación no se sostiene nada por encima de la cabeza.
+rule-today-no-kit = Sin su material a mano se toma la opción más parecida que no lo necesite; su peldaño se conserva y no se salta ninguno.
 rule-learn-first = Quien nunca ha entrenado con pesas aprende los ejercicios en { $sessions ->
     [one] su primera sesión
    *[other] sus { $sessions } primeras sesiones

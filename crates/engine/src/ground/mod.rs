@@ -231,12 +231,15 @@ impl<'a> Ground<'a> {
         (self.light_week || self.today.contains(&TodayThing::AfterIllness)) && !pattern.goes_on_meanwhile()
     }
 
-    /// True on a day that says nothing of the level above: nothing grows, or what is open is so for the day alone, and
-    /// the next open level may lie beyond one that is hers on any other day.
+    /// True where a level up is none today: nothing grows, or between the two lies a level that is closed for the day
+    /// alone, and on any other day she would not leap over it.
     #[must_use]
-    pub fn no_level_up(&self, pattern: Pattern) -> bool {
-        let for_the_day = |t: &TodayThing| matches!(t, TodayThing::NoKit | TodayThing::ChildNear);
-        self.nothing_grows(pattern) || self.today.iter().any(for_the_day)
+    pub fn no_level_up(&self, ladder: &Ladder, from: u8, to: u8) -> bool {
+        let between = ladder.levels.iter().enumerate().take(usize::from(to)).skip(usize::from(from) + 1);
+        let places = between.flat_map(|(level, l)| l.variants.iter().map(move |v| (level, v)));
+        let mut bars =
+            places.filter_map(|(level, variant)| self.bar(&Place { ladder, level, variant }, None));
+        self.nothing_grows(ladder.pattern) || bars.any(|bar| matches!(bar, Bar::KitAway | Bar::ChildNear))
     }
 
     /// Completed weeks of pregnancy, or since a birth or a loss, if they are known.

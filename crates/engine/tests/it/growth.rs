@@ -101,6 +101,17 @@ fn a_day_without_her_kit_leaps_over_no_level() {
     assert_eq!(s.next("thrust").level, 2);
 }
 
+#[test]
+fn a_child_in_the_room_holds_nobody_back_where_nothing_is_closed_by_it() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[4.0])).programme(vec![slot("thrust", 8, 12, 3)], 2).starts_at("thrust", 0, None);
+    for _ in 0..2 {
+        s.session_of("thrust", 12, left(5));
+    }
+    s.today_has(&[T::ChildNear]).trains();
+    assert_eq!(s.next("thrust").level, 1);
+}
+
 // -- nothing but heavier things -----------------------------------------------------------------
 
 #[test]
@@ -213,6 +224,18 @@ fn a_band_that_helps_stays_in_a_light_week() {
     s.programme.light_weeks = vec![2];
     let light = s.next("vertical-pull");
     assert!(light.level <= last.level && s.external(&light) <= held, "{light:?} after {held}");
+}
+
+#[test]
+fn what_was_said_of_an_illness_before_a_session_that_was_not_trained_holds_for_the_next() {
+    let mut s = goblet();
+    s.trains().does_all("squat", 8, left(3)).ends().settled().days(2);
+    s.today_has(&[T::AfterIllness]).trains().ends().days(1);
+    for easy in [true, true, false] {
+        s.trains();
+        assert_eq!(s.reasons("squat").contains(&R::AfterIllness), easy);
+        s.does_all("squat", 8, left(3)).ends().days(1);
+    }
 }
 
 #[test]
