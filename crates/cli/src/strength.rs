@@ -61,9 +61,10 @@ fn tell(words: &Words, steps: &[StrengthStep]) {
 
 fn fresh_start(words: &Words, fresh: &FreshStart) -> String {
     let id = match fresh.stage {
-        Stage::AfterLoss { .. } => "strength-after-loss",
+        None => "strength-after-operation",
+        Some(Stage::AfterLoss { .. }) => "strength-after-loss",
         // No other stage begins anew.
-        Stage::Postpartum { .. } | Stage::Pregnant { .. } | Stage::Neither => "strength-after-birth",
+        Some(Stage::Postpartum { .. } | Stage::Pregnant { .. } | Stage::Neither) => "strength-after-birth",
     };
     words.watching(id, &[("day", &fresh.day.to_string())])
 }

@@ -58,7 +58,8 @@ impl Bench<'_> {
     #[must_use]
     pub fn effort(&self, block: &Block, slot: &Slot, ladder: &Ladder) -> Effort {
         let none_yet = self.state.ladders.get(&slot.ladder).is_none_or(|l| l.exposures.is_empty());
-        let fresh = none_yet && self.state.fresh.is_some() && self.ground.stage.weeks_after().is_some();
+        let anew = self.state.operated || self.ground.stage.weeks_after().is_some();
+        let fresh = none_yet && self.state.fresh.is_some() && anew;
         effort(&self.ground, block, &slot.dose, ladder.pattern, self.readiness(), fresh)
     }
 

@@ -56,6 +56,8 @@ pub struct State {
     pub effects: BTreeMap<RunId, Effects>,
     /// Day of the last fresh start.
     pub fresh: Option<NaiveDate>,
+    /// True if that was an operation, and no birth or loss.
+    pub operated: bool,
     /// What was held last in each group, since the last fresh start.
     pub held: BTreeMap<GroupId, (VariantId, Load)>,
     /// Exposures by variant, since the last fresh start.

@@ -28,7 +28,7 @@ pub struct StrengthTrace {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[serde(tag = "step", rename_all = "snake_case")]
 pub enum StrengthStep {
-    /// A birth or a loss: all states end, and the next set of each group begins a new one.
+    /// A birth, a loss or an operation: all states end, and the next set of each group begins a new one.
     FreshStart(FreshStart),
     /// A round that was evidence of strength.
     Set(Box<SetStep>),
@@ -77,17 +77,17 @@ pub enum Silent {
     NothingMoved,
 }
 
-/// A birth or a loss, as it closed the states of before.
+/// A birth, a loss or an operation, as it closed the states of before.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct FreshStart {
-    /// The record of the stage.
+    /// The record of the stage, or of the screening that named an operation.
     pub record: RecordId,
     /// When it was written.
     pub at: DateTime<FixedOffset>,
-    /// Day of the birth or loss.
+    /// Day of the birth or loss; that on which an operation was named.
     pub day: NaiveDate,
-    /// The stage.
-    pub stage: Stage,
+    /// The stage; `None` for an operation.
+    pub stage: Option<Stage>,
     /// Groups that had a state until then.
     pub ended: Vec<GroupId>,
 }

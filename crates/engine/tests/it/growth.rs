@@ -4,7 +4,7 @@ use crate::story::*;
 use newel_engine::programme::{BlockForm, Phase, PlanSession};
 use newel_engine::proposal::Turn;
 use newel_engine::reason::ReasonCode as R;
-use newel_engine::record::{Payload, Purpose, TodayThing as T};
+use newel_engine::record::{Purpose, TodayThing as T};
 
 /// A squat once a week at level 3 with 10 kg, three rounds.
 fn goblet() -> Story {

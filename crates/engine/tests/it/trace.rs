@@ -116,7 +116,7 @@ fn a_birth_ends_the_states_and_is_told_as_such() {
     let told = trace(&s);
     assert_eq!(told.steps.len(), old + 1, "a birth is told though nothing was trained since");
     let Some(StrengthStep::FreshStart(fresh)) = told.steps.last() else { panic!("a fresh start") };
-    assert!(matches!(fresh.stage, Stage::Postpartum { .. }));
+    assert!(matches!(fresh.stage, Some(Stage::Postpartum { .. })));
     assert_eq!(fresh.ended.len(), 1);
     ends_where_she_stands(&s);
     s.trains().does_all("squat", 10, left(5)).ends();
