@@ -64,9 +64,9 @@ rule-today-unwell = On an unwell day { $more_reserve } reps more are kept in res
 rule-today-after-illness = Back after an illness, { $sessions ->
     [one] one session is easy
    *[other] { $sessions } sessions are easy
-}: { $more_reserve } reps more stay in reserve, and { $sets } sets of each are enough.
+}: { $more_reserve } reps more stay in reserve, { $sets } sets of each are enough, and nothing grows. Breathing, pelvic floor and mobility go on.
 rule-today-child-near = With a child in the room nothing is held above the head.
-rule-today-no-kit = Without her kit at hand the nearest option that needs none is taken; where she stands is kept.
+rule-today-no-kit = Without her kit at hand the nearest option that needs none is taken; where she stands is kept, and no level is leaped over.
 rule-learn-first = Somebody who has never trained with weights learns the moves in her first { $sessions } sessions: the lightest load, { $sets } sets, { $reserve } reps in reserve, and nothing is counted as strength.
 rule-programme-light-week = A light week: the sets times { $share }, rounded up, { $more_reserve } more rep in reserve, and nothing grows. Breathing, pelvic floor and mobility go on.
 rule-load-ease = Warm-up and cool-down are done with the least load that there is, at the bottom of the range. They are no evidence of strength.
@@ -91,7 +91,7 @@ rule-advice-push-pull = While a programme is written it is said when push or pul
 rule-advice-knee-hip = While a programme is written it is said when knee (squat, single leg) or hip (hinge, bridge) takes more than { $most_share_percent } % of the sets of both, from { $from_sets } sets a week on.
 rule-advice-week-sets = While a programme is written it is said when a push, pull, squat, hinge, bridge or single-leg movement has fewer than { $least } or more than { $most } hard sets a week.
 rule-advice-minutes = While a programme is written it is said when a session takes { $over_share_percent } % longer than it is meant to; once it was logged { $logged } times the logs count, and it is said when they are { $logged_share_percent } % off the estimate.
-rule-fresh-start = A first time on a ladder after a birth or a loss keeps at least { $reserve } reps in reserve.
+rule-fresh-start = A first time on a ladder after a birth, a loss or an operation keeps at least { $reserve } reps in reserve.
 
 ## Effort by stage
 
@@ -138,7 +138,7 @@ rule-condition-wrist-pain = Nothing that leans on the wrists.
 rule-condition-knee-pain = Recorded for the coach; nothing is ruled out.
 rule-condition-shoulder-pain = Nothing overhead.
 rule-condition-fracture = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
-rule-condition-recent-surgery = The provider is asked first; breathing, pelvic floor and mobility meanwhile.
+rule-condition-recent-surgery = The provider is asked first; breathing, pelvic floor and mobility meanwhile. Every ladder starts anew.
 rule-condition-hypermobility = Recorded for the coach; nothing is ruled out.
 rule-condition-diabetes-unsettled = No training before a clearance.
 rule-condition-blood-pressure-unsettled = No training before a clearance.

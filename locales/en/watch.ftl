@@ -70,6 +70,7 @@ watch-strength-c = c
 watch-strength-d = d
 watch-strength-after-birth = A birth on { $day }: every estimate begins anew
 watch-strength-after-loss = A loss on { $day }: every estimate begins anew
+watch-strength-after-operation = An operation, named on { $day }: every estimate begins anew
 watch-strength-legend = Moved: effective load in kg, of her body as far as it is part of it. Left: reps in reserve. The maxima are in kg of effective load after the set, with their 80 % band. c: reps lost when the load grows e-fold. d: how the day differs from usual, in ln load.
 watch-strength-legend-begins = *: the estimate of its group begins with this set.
 watch-strength-legend-assumed = ~: no body mass was recorded, so one was assumed.

@@ -148,12 +148,12 @@ rule-today-after-illness = De vuelta tras una enfermedad, { $sessions ->
 }: la reserva sube en { $more_reserve ->
     [one] { $more_reserve } repetición
    *[other] { $more_reserve } repeticiones
-}, y basta con { $sets ->
+}, basta con { $sets ->
     [one] { $sets } serie
    *[other] { $sets } series
-} de cada ejercicio.
+} de cada ejercicio, y nada crece. La respiración, el suelo pélvico y la movilidad siguen igual.
 rule-today-child-near = Con un niño en la habitación no se sostiene nada por encima de la cabeza.
-rule-today-no-kit = Sin su material a mano se toma la opción más parecida que no lo necesite; su peldaño se conserva.
+rule-today-no-kit = Sin su material a mano se toma la opción más parecida que no lo necesite; su peldaño se conserva y no se salta ninguno.
 rule-learn-first = Quien nunca ha entrenado con pesas aprende los ejercicios en { $sessions ->
     [one] su primera sesión
    *[other] sus { $sessions } primeras sesiones
@@ -190,7 +190,7 @@ rule-advice-push-pull = Al escribir un programa se avisa si el empuje o la tracc
 rule-advice-knee-hip = Al escribir un programa se avisa si la rodilla (sentadilla, una pierna) o la cadera (bisagra, puente) ocupa más del { $most_share_percent } % de las series de ambas, a partir de { $from_sets } series por semana.
 rule-advice-week-sets = Al escribir un programa se avisa si un movimiento de empuje, tracción, sentadilla, bisagra, puente o una pierna tiene menos de { $least } o más de { $most } series duras por semana.
 rule-advice-minutes = Al escribir un programa se avisa si una sesión dura un { $over_share_percent } % más de lo previsto; cuando se ha registrado { $logged } veces cuentan los registros, y se avisa si se apartan un { $logged_share_percent } % de lo calculado.
-rule-fresh-start = La primera vez en una escalera después de un parto o una pérdida deja en reserva un mínimo de { $reserve ->
+rule-fresh-start = La primera vez en una escalera después de un parto, una pérdida o una operación deja en reserva un mínimo de { $reserve ->
     [one] { $reserve } repetición
    *[other] { $reserve } repeticiones
 }.
@@ -279,7 +279,7 @@ rule-condition-wrist-pain = Nada con apoyo en las muñecas.
 rule-condition-knee-pain = Anotado para la entrenadora; no se descarta nada.
 rule-condition-shoulder-pain = Nada por encima de la cabeza.
 rule-condition-fracture = Se consulta antes a su profesional de salud; mientras tanto, respiración, suelo pélvico y movilidad.
-rule-condition-recent-surgery = Se consulta antes a su profesional de salud; mientras tanto, respiración, suelo pélvico y movilidad.
+rule-condition-recent-surgery = Se consulta antes a su profesional de salud; mientras tanto, respiración, suelo pélvico y movilidad. Todas las escaleras empiezan de nuevo.
 rule-condition-hypermobility = Anotado para la entrenadora; no se descarta nada.
 rule-condition-diabetes-unsettled = No se entrena sin un visto bueno previo.
 rule-condition-blood-pressure-unsettled = No se entrena sin un visto bueno previo.

@@ -70,6 +70,7 @@ watch-strength-c = c
 watch-strength-d = d
 watch-strength-after-birth = Un parto el { $day }: todas las estimaciones empiezan de nuevo
 watch-strength-after-loss = Una pérdida el { $day }: todas las estimaciones empiezan de nuevo
+watch-strength-after-operation = Una operación, anotada el { $day }: todas las estimaciones empiezan de nuevo
 watch-strength-legend = Movido: carga efectiva en kg, con la parte de su cuerpo que le corresponde. Reserva: repeticiones en reserva. Los máximos (1RM y 10RM, de una y de diez repeticiones) están en kg de carga efectiva tras la serie, con su intervalo del 80 %. c: repeticiones que se pierden cuando la carga se multiplica por e. d: cuánto se aparta el día de lo habitual, en ln de la carga.
 watch-strength-legend-begins = *: la estimación de su grupo empieza con esta serie.
 watch-strength-legend-assumed = ~: no había peso corporal anotado, así que se supuso uno.

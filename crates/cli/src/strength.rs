@@ -32,7 +32,7 @@ fn tell(words: &Words, steps: &[StrengthStep]) {
     let mut rows = vec![titles.map(|t| words.watching(&format!("strength-{t}"), &[]))];
     rows.extend(steps.iter().filter_map(|step| match step {
         StrengthStep::Set(set) => Some(row(words, set)),
-        StrengthStep::FreshStart(_) => None,
+        StrengthStep::FreshStart(_) | StrengthStep::NoEvidence(_) => None,
     }));
     let mut lines = say::table(&rows, 2).into_iter();
     if rows.len() > 1 {
@@ -43,6 +43,7 @@ fn tell(words: &Words, steps: &[StrengthStep]) {
     for step in steps {
         match step {
             StrengthStep::Set(_) => lines.next().iter().for_each(|line| say::line(line)),
+            StrengthStep::NoEvidence(_) => {}
             StrengthStep::FreshStart(fresh) => say::line(&format!("  {}", fresh_start(words, fresh))),
         }
     }
@@ -60,9 +61,10 @@ fn tell(words: &Words, steps: &[StrengthStep]) {
 
 fn fresh_start(words: &Words, fresh: &FreshStart) -> String {
     let id = match fresh.stage {
-        Stage::AfterLoss { .. } => "strength-after-loss",
+        None => "strength-after-operation",
+        Some(Stage::AfterLoss { .. }) => "strength-after-loss",
         // No other stage begins anew.
-        Stage::Postpartum { .. } | Stage::Pregnant { .. } | Stage::Neither => "strength-after-birth",
+        Some(Stage::Postpartum { .. } | Stage::Pregnant { .. } | Stage::Neither) => "strength-after-birth",
     };
     words.watching(id, &[("day", &fresh.day.to_string())])
 }

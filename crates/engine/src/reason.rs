@@ -152,7 +152,7 @@ codes! {
     FindingUp = "finding-up",
     /// The option she chose.
     SheChose = "she-chose",
-    /// A birth, a loss or a surgery closed the load history.
+    /// A birth, a loss or an operation closed the load history.
     FreshStart = "fresh-start",
     /// A rule behind another reason is as the coach set it.
     RuleSetByCoach = "rule-set-by-coach",

@@ -14,6 +14,8 @@ class Choice:
         self.by, self.low, self.high = amount["by"], amount["low"], amount["high"]
         self.exposures = past.exposures.get(ladder["id"], [])
         self.override = grounds.override(self.exposures)
+        # No more than this is held, where her kit makes nothing near what she held.
+        self.cap = None
 
     # -- the level (5.4)
 
@@ -26,6 +28,10 @@ class Choice:
         variant = self.variant_for(level)
         proposal, holds = self.pick(variant, more)
         below = [l for l in levels if l < level]
+        if not holds:
+            self.cap = self.leap(variant)
+            if self.cap is not None:
+                below = [l for l in below if any(self.is_light(v) for v in self.grounds.open_at(l, self.slot))]
         if not holds and below:
             # No load holds: one level down, once.
             level = below[-1]
@@ -67,7 +73,7 @@ class Choice:
 
     def variant_at(self, level):
         """The variant last done symptom-free, then the coach's, then the first in order."""
-        here = {v["id"]: v for v in self.grounds.open_at(level, self.slot)}
+        here = {v["id"]: v for v in self.grounds.open_at(level, self.slot) if self.is_light(v)}
         for exposure in reversed(self.exposures):
             if exposure.variant["id"] in here:
                 return here[exposure.variant["id"]]
@@ -94,8 +100,9 @@ class Choice:
         )
 
     def at_top(self, exposure, reserve):
-        """The last planned set at the top of the range with so much in reserve."""
-        return exposure.count is not None and exposure.count >= self.high and exposure.reserve_at_least(reserve)
+        """The last planned set at the top of the range, of then or of today, with so much in reserve."""
+        top = max(self.high, exposure.high)
+        return exposure.count is not None and exposure.count >= top and exposure.reserve_at_least(reserve)
 
     def at_ready_mark(self, variant, exposure):
         """At the ready mark of the catalogue, or at the heaviest that her kit makes."""
@@ -133,7 +140,7 @@ class Choice:
 
     def start_load(self, variant):
         """The coach's start load, else the answer to "ten reps with what?", else what the group tells, else the lightest."""
-        made = self.grounds.loads(variant)
+        made = self.light_loads(variant)
         wanted = self.grounds.coach_load(variant) or self.grounds.ten_reps(variant)
         if wanted:
             return heaviest_to(variant, made, kit.external(variant, wanted))
@@ -161,12 +168,12 @@ class Choice:
         made = self.grounds.loads(variant)
         wanted = self.grounds.override_load(variant, self.override)
         if wanted:
-            return (heaviest_to(variant, made, kit.external(variant, wanted)), self.low, "work"), True
+            return (heaviest_to(variant, self.light_loads(variant), kit.external(variant, wanted)), self.low, "work"), True
         done = [e for e in self.exposures if e.variant is variant and e.by == self.by]
         state = self.past.state_on(variant, self.day)
         known = state and self.by == "reps" and self.past.effective_today(variant, uses[-1].load)
         if not known:
-            return self.counted(variant, uses, done, more), True
+            return self.counted(variant, uses, done, more), self.leap(variant) is None
         return self.by_strength(variant, state, uses, done, more)
 
     def first(self, variant):
@@ -174,7 +181,7 @@ class Choice:
         load = self.start_load(variant)
         finds = (
             self.by == "reps" and variant.get("group") and load["make"] != "nothing" and self.grounds.finding_allowed()
-        )
+        ) and self.cap is None
         return load, self.low, "find" if finds else "work"
 
     def by_strength(self, variant, state, uses, done, more):
@@ -183,23 +190,25 @@ class Choice:
         permitted, away, nothing_to_take_off = self.permitted(variant, made, uses, done)
         easier = k.LAY_OFF_MORE_RESERVE if nothing_to_take_off else 0.0
         fits = [load for load in permitted if self.qualifies(variant, state, load, easier)]
-        finding = None if away else self.still_finding(variant, made, permitted, uses, done, fits)
+        looks = not away and self.cap is None
+        finding = None if not looks else self.still_finding(variant, made, permitted, uses, done, fits)
         if finding:
             return (finding, self.low, "find"), True
         load = fits[-1] if fits else made[0]
         w = self.past.effective_today(variant, load)
-        holds = bool(fits) or self.mean_holds(variant, state, w, easier)
+        leap = self.leap(variant) is not None
+        holds = (bool(fits) or self.mean_holds(variant, state, w, easier)) and not leap
         last_kg = self.held(uses[-1])
         steps_up = bool(fits) and kit.external(variant, load) > last_kg + 1e-9
-        if not steps_up and not away:
+        if not steps_up and looks:
             unforeseen = self.unforeseen(variant, made, uses, done)
             if unforeseen:
                 return (unforeseen, self.low, "find" if self.grounds.finding_allowed() else "work"), True
-        if done and not away and self.at_top(done[-1], self.target + k.GAP_OVER_TARGET):
+        if done and looks and self.at_top(done[-1], self.target + k.GAP_OVER_TARGET):
             # A gap in the kit: much in reserve at the top, and no next load.
             if abs(kit.external(variant, load) - last_kg) <= 1e-9:
                 more = k.MORE_REPS
-        high = self.low if nothing_to_take_off else self.high + more
+        high = self.low if nothing_to_take_off or leap else self.high + more
         return (load, self.reps_for(variant, state, w, high), "work", easier), holds
 
     def still_finding(self, variant, made, permitted, uses, done, fits):
@@ -228,10 +237,35 @@ class Choice:
         if not heavier or not shown or self.fell_short(uses[-1], done):
             return None
         most = last_kg + self.past.body_today() * k.UNFORESEEN_MOST_OF_BODY
-        if last_kg > 0:
-            lower = self.ladder["region"] == "lower"
-            most = min(most, last_kg * (k.UNFORESEEN_MOST_TIMES_LOWER if lower else k.UNFORESEEN_MOST_TIMES))
+        most = min(most, self.reach(last_kg))
         return heavier[0] if kit.external(variant, heavier[0]) <= most + 1e-9 else None
+
+    def reach(self, held):
+        """The heaviest that a step may go to which nothing foresees; of help that shrinks there is no share."""
+        lower = self.ladder["region"] == "lower"
+        return held * (k.UNFORESEEN_MOST_TIMES_LOWER if lower else k.UNFORESEEN_MOST_TIMES) if held > 0 else float("inf")
+
+    def leap(self, variant):
+        """What was held last of a variant, where all that her kit makes of it now is far above that; else None."""
+        uses = self.past.uses.get(variant["id"], [])
+        if not uses:
+            return None
+        made = self.grounds.loads(variant)
+        done = [e for e in self.exposures if e.variant is variant and e.by == self.by]
+        permitted, _, _ = self.permitted(variant, made, uses, done, within=True)
+        held = self.held(uses[-1])
+        return held if not permitted and kit.external(variant, made[0]) > self.reach(held) + 1e-9 else None
+
+    def is_light(self, variant):
+        """Her kit makes it with no more than the cap."""
+        return self.cap is None or kit.external(variant, self.grounds.loads(variant)[0]) <= self.cap + 1e-9
+
+    def light_loads(self, variant):
+        """The loads of a variant up to the cap, else the lightest."""
+        made = self.grounds.loads(variant)
+        if self.cap is None:
+            return made
+        return [load for load in made if kit.external(variant, load) <= self.cap + 1e-9] or made[:1]
 
     def fell_short(self, last, done):
         """The last exposure was not done as planned."""
@@ -248,7 +282,7 @@ class Choice:
                 best, distance = reps, abs(mean - self.target)
         return best
 
-    def permitted(self, variant, made, uses, done):
+    def permitted(self, variant, made, uses, done, within=False):
         """Loads that the step and a lay-off permit, whether she was away, and whether there was no load to take off."""
         kg = lambda load: kit.external(variant, load)
         last = uses[-1]
@@ -270,9 +304,11 @@ class Choice:
         share = next((share for days, share in k.LAY_OFF if away >= days), None)
         if share is not None:
             bound = min(bound, share * self.held(last) if self.held(last) > 0 else self.held(last))
+        if self.cap is not None:
+            bound = min(bound, self.cap)
         permitted = [load for load in made if kg(load) <= bound + 1e-9]
         nothing_to_take_off = share is not None and (self.held(last) <= 0 or not permitted)
-        return permitted or made[:1], share is not None, nothing_to_take_off
+        return permitted or ([] if within else made[:1]), share is not None, nothing_to_take_off
 
     def big_step(self, done, least):
         """Two exposures running at the top with the target in reserve, or one with more; none at less than this load."""
@@ -307,12 +343,13 @@ class Choice:
         elif not last.reserve_at_least(self.target):
             amount = last.count
         else:
-            heavier = [l for l in permitted if kg(l) > kg(load) + 1e-9]
+            heavier = [l for l in permitted if kg(load) + 1e-9 < kg(l)][:1]
+            heavier = [l for l in heavier if kg(l) <= self.reach(kg(load)) + 1e-9]
             earned = last.count >= self.high and self.big_step(done, float("-inf"))
             if heavier and earned and kg(load) >= self.held(uses[-1]) - 1e-9:
                 return heavier[0], self.low, "work"
             amount = last.count + step
-        amount = self.low if away else min(max(amount, self.low), self.high + more)
+        amount = self.low if away or self.leap(variant) is not None else min(max(amount, self.low), self.high + more)
         return load, amount, "work", easier
 
     def held(self, exposure):

@@ -212,7 +212,11 @@ fn open_things(bench: &Bench<'_>) -> Vec<OpenThing> {
     let holds = bench.state.open_holds().map(|h| (h.record, &h.symptom, h.at, "hold"));
     // A hold on one ladder is answered by the coach.
     let wide = holds.filter(|(record, ..)| {
-        bench.state.holds.iter().any(|h| h.record == *record && h.ladder.is_none() && h.answer.is_none())
+        bench
+            .state
+            .holds
+            .iter()
+            .any(|h| h.record == *record && h.ladder.is_none() && h.answer.is_none() && !h.cleared)
     });
     let mut all: Vec<OpenThing> = reds
         .chain(wide)

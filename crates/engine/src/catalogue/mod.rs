@@ -372,6 +372,17 @@ pub struct Place<'a> {
     pub variant: &'a Variant,
 }
 
+impl Ladder {
+    /// True where a warm-up and a cool-down go down to the least load, and say nothing of level or strength: something is
+    /// held somewhere on it, or a share of her body is known to move along. Breathing, pelvic floor and mobility go on.
+    #[must_use]
+    pub fn is_eased(&self) -> bool {
+        let mut variants = self.levels.iter().flat_map(|l| &l.variants);
+        !self.pattern.goes_on_meanwhile()
+            && variants.any(|v| v.group.is_some() || !matches!(v.loading, Loading::Body))
+    }
+}
+
 impl Catalogue {
     /// The catalogue that is built in.
     ///

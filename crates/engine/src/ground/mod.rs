@@ -5,7 +5,7 @@ mod waits;
 pub use waits::{ClearanceFor, ClearanceWait};
 use waits::{given_up, waits};
 
-use crate::catalogue::{Catalogue, Caution, Ladder, Loading, Place, Position, Variant};
+use crate::catalogue::{Catalogue, Caution, Ladder, Loading, Pattern, Place, Position, Variant};
 use crate::history::{History, Intake, Restriction};
 use crate::ids::{ConditionId, LadderId, RuleId, SymptomId};
 use crate::impact::CheckStanding;
@@ -222,6 +222,24 @@ impl<'a> Ground<'a> {
     pub(crate) fn conditions_now(&self) -> impl Iterator<Item = &'a Condition> + '_ {
         let named = self.intake.conditions.iter().filter_map(|id| self.rules.condition(id));
         named.filter(|c| c.when.at(Some(self.stage)))
+    }
+
+    /// True where level, load and count stay where they are: in a light week, and in the easy sessions after an illness.
+    /// Breathing, pelvic floor and mobility go on.
+    #[must_use]
+    pub fn nothing_grows(&self, pattern: Pattern) -> bool {
+        (self.light_week || self.today.contains(&TodayThing::AfterIllness)) && !pattern.goes_on_meanwhile()
+    }
+
+    /// True where a level up is none today: nothing grows, or between the two lies a level that is closed for the day
+    /// alone, and on any other day she would not leap over it.
+    #[must_use]
+    pub fn no_level_up(&self, ladder: &Ladder, from: u8, to: u8) -> bool {
+        let between = ladder.levels.iter().enumerate().take(usize::from(to)).skip(usize::from(from) + 1);
+        let places = between.flat_map(|(level, l)| l.variants.iter().map(move |v| (level, v)));
+        let mut bars =
+            places.filter_map(|(level, variant)| self.bar(&Place { ladder, level, variant }, None));
+        self.nothing_grows(ladder.pattern) || bars.any(|bar| matches!(bar, Bar::KitAway | Bar::ChildNear))
     }
 
     /// Completed weeks of pregnancy, or since a birth or a loss, if they are known.

@@ -169,21 +169,19 @@ impl<'a> Bench<'a> {
     }
 }
 
-/// True if one of the last sessions before a run, so many less one, was the first after an illness.
+/// True if one of the last sessions before a run, so many less one, was the first after an illness. What was said before
+/// one that was not trained holds for the next.
 fn back_from_illness(history: &History, this: Option<&Run>, sessions: f64) -> bool {
     let before =
         history.runs.iter().rev().filter(|r| this.is_none_or(|t| r.id != t.id && r.started <= t.started));
-    let mut trained = before.filter(|r| !r.sets.is_empty());
-    let mut left = sessions - 1.0;
-    while left >= 1.0 {
-        match trained.next() {
-            Some(run)
-                if run.check_in.as_ref().is_some_and(|c| c.today.contains(&TodayThing::AfterIllness)) =>
-            {
-                return true;
-            }
-            Some(_) => left -= 1.0,
-            None => return false,
+    let mut trained = 0.0;
+    for run in before {
+        trained += f64::from(u8::from(!run.sets.is_empty()));
+        if trained >= sessions {
+            return false;
+        }
+        if run.check_in.as_ref().is_some_and(|c| c.today.contains(&TodayThing::AfterIllness)) {
+            return true;
         }
     }
     false

@@ -3,6 +3,7 @@
 use super::bench::Bench;
 use super::level::LevelPick;
 use crate::catalogue::{Ladder, Place};
+use crate::ids::RunId;
 use crate::programme::Start;
 use crate::reason::{Fact, Reason, ReasonCode};
 
@@ -18,7 +19,9 @@ pub(super) struct SetByCoach<'a> {
 impl<'a> Bench<'a> {
     /// What the coach set on a ladder after the last exposure of it.
     pub(super) fn set_by_coach(&self, ladder: &Ladder) -> Option<SetByCoach<'a>> {
-        let last = self.state.ladders.get(&ladder.id).and_then(|l| l.exposures.last()).map(|e| e.run);
+        // One that came where nothing grows has not used it up.
+        let exposures = self.state.ladders.get(&ladder.id).map_or(&[][..], |l| &l.exposures);
+        let last = exposures.iter().rev().map(|e| e.run).find(|run| !self.nothing_grew(*run, ladder));
         let since = last.and_then(|run| self.inputs.history.run(run)).map(|r| r.started);
         let moved = self.state.last_moved(&ladder.id);
         self.inputs
@@ -35,6 +38,32 @@ impl<'a> Bench<'a> {
                 note: o.what.1.as_str(),
                 stands: moved.is_none_or(|m| o.at > m),
             })
+    }
+
+    /// True if a run was shown a ladder on a day on which nothing grows.
+    fn nothing_grew(&self, run: RunId, ladder: &Ladder) -> bool {
+        let shown = self.inputs.history.run(run).and_then(|r| r.shown.as_ref());
+        let of_it = shown.into_iter().flat_map(|s| &s.slots).filter(|p| p.ladder == ladder.id);
+        of_it
+            .flat_map(|p| p.reasons.all())
+            .any(|r| matches!(r.code, ReasonCode::LightWeek | ReasonCode::AfterIllness))
+    }
+
+    /// True where nothing grows today, and what the coach set is above where she stands or heavier than what she held.
+    pub(super) fn waits(&self, set: &SetByCoach<'_>, ladder: &Ladder) -> bool {
+        if !self.ground.nothing_grows(ladder.pattern) {
+            return false;
+        }
+        let Some(state) = self.state.ladders.get(&ladder.id) else { return false };
+        let higher = || state.level.is_some_and(|now| self.level_of(set.start).is_some_and(|to| to > now));
+        let heavier = || {
+            let last = state.exposures.last()?;
+            let held = self.inputs.catalogue.place(&last.variant)?.variant.external(&last.load);
+            let named = set.start.variant.as_ref().unwrap_or(&last.variant);
+            let wanted = self.inputs.catalogue.place(named)?.variant.external(set.start.load.as_ref()?);
+            Some(wanted.0 > held.0)
+        };
+        higher() || heavier().unwrap_or(false)
     }
 
     /// Keeps a level to what the coach set before a symptom: no higher, and no heavier.

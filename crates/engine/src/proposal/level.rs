@@ -51,7 +51,7 @@ pub(super) fn good_running(case: &LoadCase<'_>, state: &LadderState, open: &[Pla
         case.same_measure(e)
             && e.symptom_free
             && state.counts_from.is_none_or(|from| e.day >= from)
-            && e.last.is_some_and(|l| l.count >= case.range.high() && l.reserve_at_least(threshold, timed))
+            && e.last.is_some_and(|l| l.count >= case.top(e) && l.reserve_at_least(threshold, timed))
             && at_ready_mark(case, place, e)
     };
     state.exposures.iter().rev().take_while(|e| e.variant == latest.variant && good(e)).count()
@@ -92,6 +92,8 @@ pub fn level_today(
     let nearest =
         |wanted: u8| levels.iter().copied().rfind(|l| *l <= wanted).or(levels.first().copied()).unwrap_or(0);
     let above = |level: u8| levels.iter().copied().find(|l| *l > level);
+    let may_rise =
+        |from: u8, to: u8| open.first().is_none_or(|p| !case.ground.no_level_up(p.ladder, from, to));
     let plain = |level: u8, reasons: Vec<Reason>| LevelPick {
         level: nearest(level),
         cap: None,
@@ -126,7 +128,7 @@ pub fn level_today(
             let level = nearest(standing);
             if level == standing
                 && ready_for_more(case, state, open, level)
-                && let Some(next) = above(level)
+                && let Some(next) = above(level).filter(|next| may_rise(level, *next))
             {
                 let start_fits = variant_at(open, next, Some(state), coach_variant, None)
                     .is_some_and(|p| case.start(&p).is_some_and(|(load, _)| case.start_passes(&p, &load)));
@@ -152,7 +154,8 @@ pub fn level_today(
             let cap = cap_of(case, last.as_ref(), share);
             // Back up only with something light enough to hold.
             let makes = || variant_at(open, *from, Some(state), coach_variant, Some((case, cap))).is_some();
-            if f64::from(*clean) >= needed && above(level) == Some(*from) && makes() {
+            let back = f64::from(*clean) >= needed && above(level) == Some(*from) && may_rise(level, *from);
+            if back && makes() {
                 let reason = Reason::new(rules, ReasonCode::BackUp, "level.back-up")
                     .with("symptom", Fact::Symptom(symptom.clone()))
                     .number("exposures", f64::from(*clean))
@@ -171,10 +174,7 @@ pub fn level_today(
                 .number("clean", f64::from(*clean))
                 .number("exposures", needed);
             let mut pick = plain(level, vec![reason]);
-            if f64::from(*clean) >= needed
-                && above(level) == Some(*from)
-                && let Some((variant, load)) = last
-            {
+            if back && let Some((variant, load)) = last {
                 // Her time has come, and her kit makes nothing light enough.
                 pick.reasons.push(
                     Reason::new(rules, ReasonCode::NothingLighter, "load.nothing-lighter")

@@ -58,7 +58,8 @@ impl Bench<'_> {
     #[must_use]
     pub fn effort(&self, block: &Block, slot: &Slot, ladder: &Ladder) -> Effort {
         let none_yet = self.state.ladders.get(&slot.ladder).is_none_or(|l| l.exposures.is_empty());
-        let fresh = none_yet && self.state.fresh.is_some() && self.ground.stage.weeks_after().is_some();
+        let anew = self.state.operated || self.ground.stage.weeks_after().is_some();
+        let fresh = none_yet && self.state.fresh.is_some() && anew;
         effort(&self.ground, block, &slot.dose, ladder.pattern, self.readiness(), fresh)
     }
 
@@ -79,32 +80,24 @@ impl Bench<'_> {
         }
     }
 
-    /// In a light week nothing grows that is not known to go on (`state` is left out then): no level, no load above the last, no reps beyond the range. A warm-up and a cool-down
-    /// are done with the least load that there is, at the bottom of the range.
+    /// A warm-up and a cool-down are done with the least load that there is, at the bottom of the range. Where nothing
+    /// grows, no load is above the last.
     fn ease(
         &self,
-        base: &LoadCase<'_>,
         block: &Block,
+        ladder: &Ladder,
         pick: &mut LevelPick,
         state: Option<&crate::state::LadderState>,
-        open: &[Place<'_>],
     ) {
-        let loaded = open.iter().any(|p| p.variant.group.is_some());
-        if block.form.eases() && loaded {
+        if block.form.eases() && ladder.is_eased() {
             pick.bottom_only = true;
             pick.cap = Some(Kg(0.0));
             pick.reasons.push(Reason::new(self.inputs.rules, ReasonCode::EaseIn, "load.ease"));
         }
-        let Some(state) = state.filter(|_| self.ground.light_week) else { return };
-        pick.more_reps = 0;
-        if let Some(standing) = state.level.filter(|standing| pick.level > *standing) {
-            let here = variant_at(open, standing, Some(state), None, Some((base, pick.cap))).is_some();
-            if here {
-                pick.level = standing;
-                pick.reasons.retain(|r| !matches!(r.code, ReasonCode::LevelUp | ReasonCode::BackUp));
-            }
+        if !self.ground.nothing_grows(ladder.pattern) {
+            return;
         }
-        let last = state.exposures.last().and_then(|e| {
+        let last = state.and_then(|s| s.exposures.last()).and_then(|e| {
             let place = self.inputs.catalogue.place(&e.variant)?;
             Some(place.variant.external(&e.load))
         });
@@ -194,7 +187,8 @@ impl Bench<'_> {
         let effort = self.effort(block, slot, ladder);
         let ladder_state = self.state.ladders.get(&ladder.id);
         let set = self.set_by_coach(ladder);
-        let coach = set.filter(|s| s.stands);
+        // Where nothing grows, what the coach set higher waits for the next time.
+        let coach = set.filter(|s| s.stands && !self.waits(s, ladder));
         let before = earlier.clone();
         let base = self.case(slot.dose.amount, &effort, &before);
         let coach_variant = self.coach_variant(ladder, coach);
@@ -208,8 +202,7 @@ impl Bench<'_> {
         if let Some(before) = set.filter(|s| !s.stands) {
             self.keep_to_set(ladder, before, &open, &mut pick);
         }
-        let goes_on = ladder.pattern.goes_on_meanwhile();
-        self.ease(&base, block, &mut pick, ladder_state.filter(|_| !goes_on), &open);
+        self.ease(block, ladder, &mut pick, ladder_state);
         let mut reasons = std::mem::take(&mut pick.reasons);
         let fresh_variant = coach.and_then(|s| s.start.variant.as_ref());
         self.keep_to_cap(&base, &mut pick, ladder_state, &open);
@@ -237,7 +230,19 @@ impl Bench<'_> {
                 .max()
                 .and_then(|l| u8::try_from(l).ok());
             let too_hard = load.too_hard;
+            let leap = case.leap(&place).filter(|_| too_hard);
             chosen = Some((place, load));
+            // From a kit of far heavier things alone down to what holds no more than she did.
+            let lower = match leap {
+                Some(held) => lower.and_then(|lower| {
+                    let light = |l: &u8| {
+                        variant_at(&open, *l, ladder_state, None, Some((&base, Some(held)))).is_some()
+                    };
+                    pick.cap = Some(pick.cap.map_or(held, |cap| Kg(cap.0.min(held.0))));
+                    (0..=lower).rev().find(light)
+                }),
+                None => lower,
+            };
             match lower {
                 Some(lower) if too_hard && !last_try => {
                     reasons.retain(|r| r.code != ReasonCode::LevelUp);
@@ -256,6 +261,8 @@ impl Bench<'_> {
         reasons.extend(self.why_not_elsewhere(ladder, slot, ladder_state.and_then(|l| l.level), &place));
         let purpose = match block.form.part() {
             BlockPart::Work => load.purpose,
+            // Who learns a move learns it there, too: nothing of it is counted.
+            BlockPart::Finisher if load.purpose == Purpose::Learn => Purpose::Learn,
             BlockPart::Finisher => Purpose::Finisher,
             BlockPart::WarmUp | BlockPart::CoolDown => Purpose::Ease,
         };

@@ -252,6 +252,7 @@ impl Bench<'_> {
         plan.ask_ten_reps = done.is_empty()
             && !matches!(plan.purpose, Purpose::Learn | Purpose::Ease)
             && plan.reasons.iter().any(|r| r.code == ReasonCode::StartLightest)
+            && base.finding_allowed(&place)
             && plan.loads.len() > 1;
         let grows = !guarded && !plan.cue && self.reps_may_grow(&base, &place, shown_laid_off);
         self.regulate(&mut plan, &place, &done, (shown.floor, grows), &base);

@@ -337,6 +337,9 @@ pub struct Condition {
     /// Nothing is trained before a clearance from this completed week of pregnancy on.
     #[serde(default)]
     pub stricter_from: Option<u32>,
+    /// True where its being named closes the load history, as a birth does: every ladder starts anew.
+    #[serde(default)]
+    pub begins_anew: bool,
     /// A citation with its mark, or "common practice, no source".
     pub source: String,
 }

@@ -295,7 +295,10 @@ impl Watch {
         let most = if may_grow { shown.range.high().max(shown.target.count()) } else { shown.target.count() };
         if reps > most || reps < shown.range.low().min(shown.target.count()) {
             self.breaches.step += 1;
-            self.note(format!("{reps} reps of {:?}, shown {:?}, may grow {may_grow}", shown.range, shown.target));
+            self.note(format!(
+                "{reps} reps of {:?}, shown {:?}, may grow {may_grow}",
+                shown.range, shown.target
+            ));
         }
     }
 

@@ -5,7 +5,7 @@ use super::{Course, Effects, Hold, State};
 use crate::catalogue::Catalogue;
 use crate::ground::Ground;
 use crate::history::{Cleared, History, Run, Said};
-use crate::ids::{LadderId, SymptomId};
+use crate::ids::{ConditionId, LadderId, SymptomId};
 use crate::programme::Start;
 use crate::record::{ClearedThing, HoldAnswer};
 use crate::rules::{PackThen, RulePack, Scope};
@@ -36,6 +36,8 @@ pub(crate) struct Fold {
     pub(super) state: State,
     /// How many of the stages recorded are entered.
     pub(super) stages: usize,
+    /// How many of the intakes are.
+    pub(super) intakes: usize,
     /// Answers to holds that are taken, by their place.
     pub(super) answered: BTreeSet<usize>,
     /// The pack in force at the latest run.
@@ -75,10 +77,25 @@ impl Fold {
             let ended = if self.trace.is_some() { self.state.groups() } else { Vec::new() };
             let fresh = self.state.enter_stage(before, &next.what, frame.rules);
             if let (Some(day), Some(trace)) = (fresh, &mut self.trace) {
-                let (record, at, stage) = (next.record, next.at, next.what.clone());
+                let (record, at, stage) = (next.record, next.at, Some(next.what.clone()));
                 trace.push(StrengthStep::FreshStart(FreshStart { record, at, day, stage, ended }));
             }
             self.stages += 1;
+        }
+        while let Some(next) = history.intakes.get(self.intakes).filter(|i| until.is_none_or(|u| i.at <= u)) {
+            let before = self.intakes.checked_sub(1).and_then(|n| history.intakes.get(n));
+            let anew = |id: &&ConditionId| frame.rules.condition(id).is_some_and(|c| c.begins_anew);
+            let is_new = |id: &ConditionId| before.is_none_or(|b| !b.what.conditions.contains(id));
+            if next.what.conditions.iter().filter(anew).any(is_new) {
+                let (record, at, day, ended) =
+                    (next.record, next.at, next.at.date_naive(), self.state.groups());
+                self.state.begin_anew(day);
+                self.state.operated = true;
+                if let Some(trace) = &mut self.trace {
+                    trace.push(StrengthStep::FreshStart(FreshStart { record, at, day, stage: None, ended }));
+                }
+            }
+            self.intakes += 1;
         }
     }
 }
@@ -99,6 +116,13 @@ impl State {
         }) {
             return None;
         }
+        self.operated = false;
+        self.begin_anew(day);
+        Some(day)
+    }
+
+    /// Closes the load history: every ladder starts anew.
+    fn begin_anew(&mut self, day: NaiveDate) {
         self.trackers.clear();
         self.rounds.clear();
         self.ladders.clear();
@@ -107,8 +131,8 @@ impl State {
         self.trend.clear();
         self.at_large.clear();
         self.owed = None;
-        self.fresh = Some(day);
-        self.fresh
+        // What was said before the later of two counts no more.
+        self.fresh = self.fresh.max(Some(day));
     }
 
     /// Clearances and answers to holds that were known by `until`, on the ground of the day that it is asked for. An
@@ -133,6 +157,9 @@ impl State {
         for red in self.reds.iter_mut().filter(|r| r.cleared) {
             red.cleared = given().any(|c| c.what.holds_on(day) && speaks_of(c, red.at, red.record));
         }
+        for hold in self.holds.iter_mut().filter(|h| h.cleared) {
+            hold.cleared = given().any(|c| c.what.holds_on(day) && speaks_of(c, hold.at, hold.record));
+        }
         for clearance in given().filter(|c| c.what.holds_on(day)) {
             let mut opened: Vec<(SymptomId, Scope)> = Vec::new();
             for red in self.reds.iter_mut().filter(|r| !r.cleared && speaks_of(clearance, r.at, r.record)) {
@@ -142,10 +169,13 @@ impl State {
                 }
             }
             for hold in self.holds.iter_mut().filter(|h| {
-                h.answer.is_none() && h.scope != Scope::Ladder && speaks_of(clearance, h.at, h.record)
+                let waits = h.answer.is_none() && !h.cleared;
+                waits && h.scope != Scope::Ladder && speaks_of(clearance, h.at, h.record)
             }) {
-                hold.answer = Some(HoldAnswer::GoOn);
-                opened.push((hold.symptom.clone(), hold.scope));
+                hold.cleared = true;
+                if !std::mem::replace(&mut hold.opened, true) {
+                    opened.push((hold.symptom.clone(), hold.scope));
+                }
             }
             for (kind, scope) in opened {
                 self.go_on_lower(&kind, &ground(), (scope, None), clearance.at);

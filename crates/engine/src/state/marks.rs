@@ -123,7 +123,8 @@ impl State {
         let same =
             |h: &Hold| h.record == record && h.symptom == symptom && h.scope == scope && h.ladder == ladder;
         if !self.holds.iter().any(same) {
-            self.holds.push(Hold { record, at, symptom, ladder, scope, answer: None });
+            let (cleared, opened) = (false, false);
+            self.holds.push(Hold { record, at, symptom, ladder, scope, answer: None, cleared, opened });
         }
     }
 

@@ -16,7 +16,8 @@ pub use ladder::{Course, Exposure, LadderState, LastSet, Recent, VariantUse};
 pub(crate) use sets::working_rounds;
 pub use signs::{AtLarge, EarlierToday, Effects, Hold, LadderEffect, LadderToday, Red};
 pub use trace::{
-    BodyPart, FreshStart, RepMax, SetStep, StrengthStart, StrengthState, StrengthStep, StrengthTrace,
+    BodyPart, FreshStart, NoEvidence, RepMax, SetStep, Silent, StrengthStart, StrengthState, StrengthStep,
+    StrengthTrace,
 };
 
 use crate::catalogue::Region;
@@ -55,6 +56,8 @@ pub struct State {
     pub effects: BTreeMap<RunId, Effects>,
     /// Day of the last fresh start.
     pub fresh: Option<NaiveDate>,
+    /// True if that was an operation, and no birth or loss.
+    pub operated: bool,
     /// What was held last in each group, since the last fresh start.
     pub held: BTreeMap<GroupId, (VariantId, Load)>,
     /// Exposures by variant, since the last fresh start.

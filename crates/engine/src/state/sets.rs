@@ -1,8 +1,8 @@
 //! What sets tell: of strength, and as exposures.
 
 use super::{
-    BodyPart, Effects, Exposure, LastSet, RepMax, SetStep, State, StrengthStart, StrengthState, StrengthStep,
-    TrendDay, VariantUse, start_for,
+    BodyPart, Effects, Exposure, LastSet, NoEvidence, RepMax, SetStep, Silent, State, StrengthStart,
+    StrengthState, StrengthStep, TrendDay, VariantUse, start_for,
 };
 use crate::catalogue::{Catalogue, Region};
 use crate::ground::Ground;
@@ -40,11 +40,27 @@ impl State {
                 let rounds = self.sets_of_day(&group, run.day).saturating_add(1);
                 self.rounds.insert(group.clone(), (run.day, rounds));
             }
-            let Some(reach) = evidence(set, ground.rules) else { continue };
-            let Some(load) = effective_load(place.variant, &set.load, body) else { continue };
-            if !load.0.is_finite() {
-                continue;
-            }
+            let moved = || effective_load(place.variant, &set.load, body).filter(|load| load.0.is_finite());
+            let told =
+                evidence(set, ground.rules).and_then(|r| Ok((r, moved().ok_or(Silent::NothingMoved)?)));
+            let (reach, load) = match told {
+                Ok(told) => told,
+                Err(why) => {
+                    if let Some(trace) = trace.as_deref_mut() {
+                        let after = self.trackers.get(&group).map(StrengthState::of);
+                        trace.push(StrengthStep::NoEvidence(NoEvidence {
+                            records: round.records(),
+                            run: run.id,
+                            day: run.day,
+                            group,
+                            variant: set.variant.clone(),
+                            why,
+                            after,
+                        }));
+                    }
+                    continue;
+                }
+            };
             let (bottom, target) =
                 run.prescription(&set.slot).map_or((unknown("low"), unknown("target")), |p| {
                     (f64::from(p.range.low()), p.reserve.unwrap_or(unknown("target")))
@@ -107,11 +123,11 @@ impl State {
     fn take_exposures(&mut self, run: &Run, k: &Constants, ground: &Ground<'_>, effects: &Effects, body: Kg) {
         let unknown = |name| ground.rules.number("log.unknown-dose", name);
         let mut last_by_ladder: BTreeMap<LadderId, &SetDone> = BTreeMap::new();
-        // A finisher speaks for its ladder only where nothing else was done, and so do a warm-up and a cool-down, where
-        // nothing is held by choice; with the least load there is they say nothing of a level.
+        // A finisher speaks for its ladder only where nothing else was done, and so do a warm-up and a cool-down of a
+        // ladder without loads; with the least load there is they say nothing of a level.
         let speaks = |set: &SetDone| match set.purpose {
             Purpose::Finisher => true,
-            Purpose::Ease => is_unloaded(set, ground.catalogue),
+            Purpose::Ease => goes_on(set, ground.catalogue),
             Purpose::Work | Purpose::Find | Purpose::Learn => false,
         };
         let finishers = run.sets.iter().filter(|e| speaks(&e.set));
@@ -241,16 +257,16 @@ impl State {
     }
 }
 
-/// True where nothing of a set is a matter of load: its variant has no strength state.
-fn is_unloaded(set: &SetDone, catalogue: &Catalogue) -> bool {
-    catalogue.place(&set.variant).is_some_and(|p| p.variant.group.is_none())
+/// True where a warm-up goes on by reps or seconds as anywhere: nothing of its ladder is a matter of load.
+fn goes_on(set: &SetDone, catalogue: &Catalogue) -> bool {
+    catalogue.place(&set.variant).is_some_and(|p| !p.ladder.is_eased())
 }
 
 /// True for a set that says with what a variant is done.
 fn is_use(set: &SetDone, catalogue: &Catalogue) -> bool {
     match set.purpose {
         Purpose::Work | Purpose::Find | Purpose::Finisher => true,
-        Purpose::Ease => is_unloaded(set, catalogue),
+        Purpose::Ease => goes_on(set, catalogue),
         Purpose::Learn => false,
     }
 }
@@ -283,7 +299,7 @@ pub(crate) fn working_rounds(run: &Run, catalogue: &Catalogue) -> BTreeMap<Group
 fn weaker_side<'r>(round: &Round<'r>, rules: &RulePack) -> Option<&'r SetEntry> {
     let mut taken: Option<(&SetEntry, Option<Reach>)> = None;
     for side in &round.sides {
-        let reach = evidence(&side.set, rules);
+        let reach = evidence(&side.set, rules).ok();
         let weaker = match (taken.and_then(|(_, a)| a), reach) {
             (Some(a), Some(b)) => {
                 b.total() < a.total() || (b.total() <= a.total() && matches!(b, Reach::Exactly { .. }))
@@ -298,21 +314,29 @@ fn weaker_side<'r>(round: &Round<'r>, rules: &RulePack) -> Option<&'r SetEntry> 
     taken.map(|(side, _)| side)
 }
 
-/// A set as evidence of strength; `None` if it is none (5.2).
-fn evidence(set: &SetDone, rules: &RulePack) -> Option<Reach> {
-    let counts = matches!(set.purpose, Purpose::Work | Purpose::Find);
-    if !counts || set.stopped || set.seconds.is_some() || set.reps == 0 {
-        return None;
+/// A set as evidence of strength, or why it is none (5.2).
+fn evidence(set: &SetDone, rules: &RulePack) -> Result<Reach, Silent> {
+    match set.purpose {
+        Purpose::Work | Purpose::Find => {}
+        Purpose::Learn => return Err(Silent::Learn),
+        Purpose::Finisher => return Err(Silent::Finisher),
+        Purpose::Ease => return Err(Silent::Ease),
     }
-    // The line of the model says nothing so far out, and nobody judges so much in reserve.
-    if f64::from(set.reps) > rules.number("strength.evidence", "most_reps") || !set.load.is_plausible() {
-        return None;
+    if set.stopped {
+        return Err(Silent::Stopped);
+    }
+    if set.seconds.is_some() {
+        return Err(Silent::Timed);
     }
     let reps = f64::from(set.reps);
+    // The line of the model says nothing so far out, and nobody judges so much in reserve.
+    if set.reps == 0 || reps > rules.number("strength.evidence", "most_reps") || !set.load.is_plausible() {
+        return Err(Silent::Implausible);
+    }
     let most = rules.number("strength.evidence", "most_reserve");
-    match set.reserve? {
-        Reserve::Exactly(n) | Reserve::AtLeast(n) if f64::from(n) > most => None,
-        Reserve::Exactly(n) => Some(Reach::Exactly { reps, reserve: f64::from(n) }),
-        Reserve::AtLeast(n) => Some(Reach::AtLeast { reps, reserve: f64::from(n) }),
+    match set.reserve.ok_or(Silent::NoEffort)? {
+        Reserve::Exactly(n) | Reserve::AtLeast(n) if f64::from(n) > most => Err(Silent::Implausible),
+        Reserve::Exactly(n) => Ok(Reach::Exactly { reps, reserve: f64::from(n) }),
+        Reserve::AtLeast(n) => Ok(Reach::AtLeast { reps, reserve: f64::from(n) }),
     }
 }

@@ -22,8 +22,12 @@ pub struct Hold {
     pub ladder: Option<LadderId>,
     /// Scope.
     pub scope: Scope,
-    /// The answer, if one was given.
+    /// The coach's answer, if one was given.
     pub answer: Option<HoldAnswer>,
+    /// True while a clearance of after it holds.
+    pub cleared: bool,
+    /// True once a clearance has opened it: what rested goes on a level lower, once.
+    pub opened: bool,
 }
 
 impl Hold {
@@ -37,7 +41,11 @@ impl Hold {
     /// True while its scope rests.
     #[must_use]
     pub fn rests(&self) -> bool {
-        matches!(self.answer, None | Some(HoldAnswer::KeepResting))
+        match self.answer {
+            None => !self.cleared,
+            Some(HoldAnswer::KeepResting) => true,
+            Some(HoldAnswer::GoOn | HoldAnswer::RestartLighter) => false,
+        }
     }
 }
 

@@ -28,23 +28,66 @@ pub struct StrengthTrace {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[serde(tag = "step", rename_all = "snake_case")]
 pub enum StrengthStep {
-    /// A birth or a loss: all states end, and the next set of each group begins a new one.
+    /// A birth, a loss or an operation: all states end, and the next set of each group begins a new one.
     FreshStart(FreshStart),
     /// A round that was evidence of strength.
     Set(Box<SetStep>),
+    /// A round of a variant with a state that told nothing of it.
+    NoEvidence(NoEvidence),
 }
 
-/// A birth or a loss, as it closed the states of before.
+/// A round that left the state as it was.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct NoEvidence {
+    /// Records of the round; two where each side is a record.
+    pub records: Vec<RecordId>,
+    /// The run.
+    pub run: RunId,
+    /// Its local day.
+    pub day: NaiveDate,
+    /// The strength group.
+    pub group: GroupId,
+    /// The variant.
+    pub variant: VariantId,
+    /// Why it tells nothing.
+    pub why: Silent,
+    /// The state as it was before it and is after it, on the day of its last evidence; `None` where there is none yet.
+    pub after: Option<StrengthState>,
+}
+
+/// Why a round tells nothing of strength. Work and finding count for `j` all the same.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Silent {
+    /// It was done to learn the move.
+    Learn,
+    /// It was part of a finisher.
+    Finisher,
+    /// It was part of a warm-up or a cool-down.
+    Ease,
+    /// A mark ended it before its time.
+    Stopped,
+    /// Seconds were counted.
+    Timed,
+    /// What was left was not said.
+    NoEffort,
+    /// More was written down than anybody does or judges, or nothing.
+    Implausible,
+    /// Nothing was held, and no share of her body is known.
+    NothingMoved,
+}
+
+/// A birth, a loss or an operation, as it closed the states of before.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct FreshStart {
-    /// The record of the stage.
+    /// The record of the stage, or of the screening that named an operation.
     pub record: RecordId,
     /// When it was written.
     pub at: DateTime<FixedOffset>,
-    /// Day of the birth or loss.
+    /// Day of the birth or loss; that on which an operation was named.
     pub day: NaiveDate,
-    /// The stage.
-    pub stage: Stage,
+    /// The stage; `None` for an operation.
+    pub stage: Option<Stage>,
     /// Groups that had a state until then.
     pub ended: Vec<GroupId>,
 }
@@ -168,7 +211,7 @@ impl StrengthTrace {
     pub fn sets(&self) -> impl Iterator<Item = &SetStep> {
         self.steps.iter().filter_map(|step| match step {
             StrengthStep::Set(set) => Some(&**set),
-            StrengthStep::FreshStart(_) => None,
+            StrengthStep::FreshStart(_) | StrengthStep::NoEvidence(_) => None,
         })
     }
 }

@@ -11,6 +11,7 @@ mod effort;
 mod finding;
 mod gains;
 mod ground;
+mod growth;
 mod impact;
 mod ledger;
 mod levels;

@@ -230,3 +230,31 @@ fn a_date_at_the_end_of_time_from_a_file_brings_nothing_down() {
         }
     }
 }
+
+#[test]
+fn an_operation_closes_the_load_history_and_every_ladder_starts_anew() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[2.0, 4.0, 6.0, 8.0, 10.0])).programme(vec![slot("hinge", 8, 12, 3)], 2);
+    s.starts_at("hinge", 1, Some(one(8.0)));
+    for _ in 0..3 {
+        s.session_of("hinge", 12, left(4));
+    }
+    assert!(s.external(&s.next("hinge")) >= 8.0);
+    let hinge = s.catalogue.place(&"hinge-one-dumbbell".into()).unwrap().variant.group.clone().unwrap();
+    s.starts.clear();
+    s.screened(&["recent-surgery"], &[]);
+    assert!(s.rests("hinge"), "the provider is asked first");
+    // Named again, as by the other voice, it is the same one.
+    s.days(10).cleared().screened(&["recent-surgery"], &[]).cleared();
+    s.with_bench(|b| {
+        assert!(!b.state.trackers.contains_key(&hinge));
+        assert!(b.state.ladders.is_empty() && b.state.operated);
+    });
+    let next = s.next("hinge");
+    assert_eq!((next.level, s.external(&next)), (0, 0.0), "the easiest that there is: {next:?}");
+    assert!(next.reserve.unwrap() >= 5.0, "{next:?}");
+    assert!(s.reasons("hinge").contains(&R::FreshStart));
+    s.session_of("hinge", 8, left(6));
+    s.screened(&["recent-surgery"], &[]).cleared();
+    assert!(s.with_bench(|b| !b.state.ladders.is_empty()), "what came after it counts");
+}

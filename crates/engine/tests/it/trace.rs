@@ -5,7 +5,7 @@ use newel_engine::history::History;
 use newel_engine::ids::GroupId;
 use newel_engine::record::{Payload, Side};
 use newel_engine::stage::{BirthMode, Stage};
-use newel_engine::state::{Frame, State, StrengthState, StrengthStep, StrengthTrace};
+use newel_engine::state::{Frame, Silent, State, StrengthState, StrengthStep, StrengthTrace};
 use newel_engine::units::Weight;
 use std::collections::BTreeMap;
 
@@ -27,6 +27,7 @@ fn ends_where_she_stands(s: &Story) {
     for step in trace(s).steps {
         match step {
             StrengthStep::FreshStart(_) => last.clear(),
+            StrengthStep::NoEvidence(none) => assert_eq!(last.get(&none.group), none.after.as_ref()),
             StrengthStep::Set(set) => drop(last.insert(set.group.clone(), set.after.clone())),
         }
     }
@@ -115,7 +116,7 @@ fn a_birth_ends_the_states_and_is_told_as_such() {
     let told = trace(&s);
     assert_eq!(told.steps.len(), old + 1, "a birth is told though nothing was trained since");
     let Some(StrengthStep::FreshStart(fresh)) = told.steps.last() else { panic!("a fresh start") };
-    assert!(matches!(fresh.stage, Stage::Postpartum { .. }));
+    assert!(matches!(fresh.stage, Some(Stage::Postpartum { .. })));
     assert_eq!(fresh.ended.len(), 1);
     ends_where_she_stands(&s);
     s.trains().does_all("squat", 10, left(5)).ends();
@@ -123,5 +124,35 @@ fn a_birth_ends_the_states_and_is_told_as_such() {
     let StrengthStep::Set(set) = &again.steps[old + 1] else { panic!("a set") };
     assert!(set.start.is_some(), "the state begins anew");
     assert_eq!(set.after.first, set.day);
+    ends_where_she_stands(&s);
+}
+
+#[test]
+fn a_set_that_tells_nothing_is_told_with_the_state_that_it_left_and_why() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[4.0, 6.0, 8.0])).programme(vec![slot("squat", 8, 12, 3)], 4);
+    s.starts_at("squat", 2, Some(one(6.0)));
+    let mut warm = s.programme.sessions[0].blocks[0].clone();
+    warm.id = "warm".into();
+    warm.form = newel_engine::programme::BlockForm::WarmUp;
+    warm.rounds = 1;
+    warm.slots[0].id = "warm-squat".into();
+    s.programme.sessions[0].blocks.insert(0, warm);
+    s.trains().does("warm-squat", 8, plenty());
+    s.does("squat", 10, left(4)).does("squat", 10, None).stops("squat", 5).does("squat", 9, left(3)).ends();
+    let told = trace(&s);
+    let why: Vec<Option<Silent>> = told
+        .steps
+        .iter()
+        .map(|step| match step {
+            StrengthStep::NoEvidence(none) => Some(none.why),
+            StrengthStep::Set(_) | StrengthStep::FreshStart(_) => None,
+        })
+        .collect();
+    assert_eq!(why, [Some(Silent::Ease), None, Some(Silent::NoEffort), Some(Silent::Stopped), None]);
+    let sets: Vec<_> = told.sets().collect();
+    assert_eq!((sets[0].j, sets[1].j), (0.0, 3.0), "work that tells nothing tires, a warm-up does not");
+    let StrengthStep::NoEvidence(warm) = &told.steps[0] else { panic!("a warm-up") };
+    assert_eq!(warm.after, None, "no state yet");
     ends_where_she_stands(&s);
 }

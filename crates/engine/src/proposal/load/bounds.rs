@@ -6,6 +6,7 @@ use crate::kit::Load;
 use crate::programme::Amount;
 use crate::reason::{Reason, ReasonCode};
 use crate::state::{Course, Exposure, VariantUse};
+use crate::units::Kg;
 
 pub(super) struct Bounds {
     pub(super) all: Vec<Load>,
@@ -18,6 +19,10 @@ pub(super) struct Bounds {
     pub(super) after_symptom: bool,
     /// She is on the way down after a symptom, or restarts lighter.
     pub(super) way_down: bool,
+    /// Nothing grows on a day like this.
+    pub(super) nothing_grows: bool,
+    /// All that her kit makes is far above what she held last, which this is: a level down is due.
+    pub(super) leap: Option<Kg>,
 }
 
 impl LoadCase<'_> {
@@ -81,10 +86,18 @@ impl LoadCase<'_> {
             bound = bound.min(if last_kg > 0.0 { last_kg * share } else { last_kg });
             step = None;
         }
+        if self.nothing_grows(place) {
+            // Of help there is no share, so a cap alone would not hold it.
+            bound = bound.min(last_kg);
+            step = None;
+        }
         if let Some(cap) = self.cap {
             bound = bound.min(cap.0);
         }
         let permitted: Vec<Load> = all.iter().filter(|l| kg(l) <= bound + EPS).cloned().collect();
+        // Nor does the lightest come near what she held: no foresight bridges that.
+        let (_, reach) = self.finding_reach(place, Kg(last_kg));
+        let leap = permitted.is_empty() && all.first().is_some_and(|l| kg(l) > reach.0 + EPS);
         // Her kit makes nothing that light, or nothing can be taken off a body.
         let nothing_to_take_off = lay_off.is_some() && (last_kg <= 0.0 || permitted.is_empty());
         Bounds {
@@ -96,6 +109,8 @@ impl LoadCase<'_> {
             fell_short,
             after_symptom: counts_from.is_some_and(|from| last.day < from),
             way_down: self.way_down(place),
+            nothing_grows: self.nothing_grows(place),
+            leap: leap.then_some(Kg(last_kg)),
         }
     }
 
@@ -112,6 +127,13 @@ impl LoadCase<'_> {
             || bounds.fell_short
             || bounds.after_symptom
             || bounds.way_down
+            || bounds.nothing_grows
+    }
+
+    /// What she held last of a variant, where all that her kit makes of it now is far above that.
+    pub(in crate::proposal) fn leap(&self, place: &Place<'_>) -> Option<Kg> {
+        let uses = self.uses_of(place);
+        self.within_bounds(place, uses, uses.last()?, &self.exposures_of(place)).leap
     }
 
     /// Exposures running (the latest first) at the top with reserve at target, or one alone with more.
@@ -120,7 +142,7 @@ impl LoadCase<'_> {
             let timed = matches!(e.range, Amount::Seconds { .. });
             e.symptom_free
                 && e.last.is_some_and(|l| {
-                    l.count >= self.range.high() && l.reserve_at_least(self.effort.target + more, timed)
+                    l.count >= self.top(e) && l.reserve_at_least(self.effort.target + more, timed)
                 })
         };
         let alone = |e: &&Exposure| at_top(e, self.number("load.big-step", "alone_over_target"));

@@ -7,6 +7,7 @@ use crate::programme::Amount;
 use crate::reason::{Fact, Reason, ReasonCode};
 use crate::record::Purpose;
 use crate::state::{Exposure, VariantUse};
+use crate::units::Kg;
 
 impl LoadCase<'_> {
     /// Rep-only and timed variants, and loads without a state: reps or seconds move, then the load.
@@ -40,7 +41,10 @@ impl LoadCase<'_> {
                     && !self.nothing_grows(place)
                     && set.reserve_at_least(self.effort.target, timed);
                 let at_top = set.count >= self.range.high();
+                // Nothing foresees this step: it is no bigger than one that finds a load.
+                let (_, reach) = self.finding_reach(place, Kg(kg(&load)));
                 let next = bounds.permitted.iter().find(|l| kg(l) > kg(&load) + EPS);
+                let next = next.filter(|l| kg(l) <= reach.0 + EPS);
                 if let Some(next) = next
                     && at_top
                     && room
@@ -64,7 +68,7 @@ impl LoadCase<'_> {
                 .map_or(low, |count| count.clamp(low, high)),
         };
         let lay_off = bounds.lay_off.is_some();
-        let count = if self.bottom_only || lay_off { low } else { count };
+        let count = if self.bottom_only || lay_off || bounds.leap.is_some() { low } else { count };
         let mut aim = self.effort.target;
         if bounds.nothing_to_take_off {
             aim += self.number("load.lay-off", "more_reserve");
@@ -95,13 +99,19 @@ impl LoadCase<'_> {
                     .number("percent", libm::round(share * 100.0)),
             );
         }
+        if bounds.leap.is_some() {
+            reasons.push(
+                Reason::new(self.rules(), ReasonCode::NothingLighter, "load.nothing-lighter")
+                    .with("load", Fact::Load(load.clone())),
+            );
+        }
         Some(Pick {
             load,
             target: self.as_target(count),
             aim,
             purpose: Purpose::Work,
             reasons,
-            too_hard: false,
+            too_hard: bounds.leap.is_some(),
             gap: false,
         })
     }

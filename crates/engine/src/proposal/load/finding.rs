@@ -11,9 +11,9 @@ use crate::state::{Exposure, VariantUse};
 use crate::units::Kg;
 
 impl LoadCase<'_> {
-    pub(super) fn finding_allowed(&self) -> bool {
+    pub(in crate::proposal) fn finding_allowed(&self, place: &Place<'_>) -> bool {
         let from = self.number("load.first", "finding_from_week");
-        !self.ground.light_week && self.ground.stage.weeks_after().is_none_or(|w| f64::from(w) >= from)
+        !self.nothing_grows(place) && self.ground.stage.weeks_after().is_none_or(|w| f64::from(w) >= from)
     }
 
     /// As long as every set of a variant left "five or more" her load is not found: the answer is a bound, and tells
@@ -27,7 +27,7 @@ impl LoadCase<'_> {
         (heaviest, beyond): (Option<&Load>, Option<&Load>),
     ) -> Option<Pick> {
         if self.held_back(bounds)
-            || !self.finding_allowed()
+            || !self.finding_allowed(place)
             || !uses.iter().all(|u| u.open_ended && u.symptom_free)
         {
             return None;
@@ -97,7 +97,7 @@ impl LoadCase<'_> {
                 e.symptom_free
                     && kg(&e.load) >= last_kg - EPS
                     && e.last.is_some_and(|l| {
-                        l.count >= self.range.high() && l.reserve_at_least(self.effort.target + more, false)
+                        l.count >= self.top(e) && l.reserve_at_least(self.effort.target + more, false)
                     })
             })
             .count();
@@ -122,7 +122,7 @@ impl LoadCase<'_> {
             load: next,
             target: Target::Reps(low),
             aim: self.effort.target,
-            purpose: if self.finding_allowed() { Purpose::Find } else { Purpose::Work },
+            purpose: if self.finding_allowed(place) { Purpose::Find } else { Purpose::Work },
             reasons: vec![main, by_feel],
             too_hard: false,
             gap: false,

@@ -54,7 +54,7 @@ impl LoadCase<'_> {
                     && !self.state.is_before_fresh(a.at.date_naive())
             })
             // Early after a birth she starts at the coach's load or the lightest, not where she was.
-            .filter(|_| self.finding_allowed());
+            .filter(|_| self.finding_allowed(place));
         if let Some(answer) = answer {
             let load = not_above(&answer.what.1);
             let reason = why(ReasonCode::StartAnswer, &load);
@@ -73,7 +73,7 @@ impl LoadCase<'_> {
     /// A start for a variant whose group is known from another one: somewhat less than was held there, and no more
     /// than passes the tests. With what was held.
     fn group_start(&self, place: &Place<'_>, loads: &[Load]) -> Option<(Load, (VariantId, Load))> {
-        let group = place.variant.group.as_ref().filter(|_| self.finding_allowed())?;
+        let group = place.variant.group.as_ref().filter(|_| self.finding_allowed(place))?;
         let tracker = self.tracker(place)?;
         let last = self.state.held.get(group)?;
         let held = self.ground.catalogue.place(&last.0)?.variant.external(&last.1).0;
@@ -93,7 +93,7 @@ impl LoadCase<'_> {
             && self.cap.is_none()
             && !self.bottom_only
             && !self.way_down(place)
-            && self.finding_allowed();
+            && self.finding_allowed(place);
         if self.ground.learning && !place.ladder.pattern.goes_on_meanwhile() {
             // The moves come first: the lightest that there is, whatever was written or answered.
             let load = self.permitted_by_cap(place).into_iter().next()?;

@@ -20,7 +20,7 @@ use crate::proposal::effort::Effort;
 use crate::proposal::types::Target;
 use crate::reason::{Fact, Reason, ReasonCode};
 use crate::record::Purpose;
-use crate::state::{Exposure, LastSet, State};
+use crate::state::{Exposure, LastSet, State, VariantUse};
 use crate::strength::{Constants, Tracker, effective_load};
 use crate::units::Kg;
 use std::collections::BTreeMap;
@@ -92,9 +92,9 @@ impl LoadCase<'_> {
         f64::from(u8::from(matches!(self.range, Amount::Seconds { .. })))
     }
 
-    /// True in a light week; breathing, pelvic floor and mobility go on as they are.
+    /// True where neither load nor count may grow today.
     pub(super) fn nothing_grows(&self, place: &Place<'_>) -> bool {
-        self.ground.light_week && !place.ladder.pattern.goes_on_meanwhile()
+        self.ground.nothing_grows(place.ladder.pattern)
     }
 
     fn as_target(&self, count: u16) -> Target {
@@ -124,6 +124,13 @@ impl LoadCase<'_> {
         std::mem::discriminant(&e.range) == std::mem::discriminant(&self.range)
     }
 
+    /// The top of the range for an exposure: of its own dose or of today's, whichever asks for more. The bottom of a
+    /// long range is no top of a short one.
+    #[must_use]
+    pub fn top(&self, e: &Exposure) -> u16 {
+        if self.same_measure(e) { e.range.high().max(self.range.high()) } else { self.range.high() }
+    }
+
     fn permitted_by_cap(&self, place: &Place<'_>) -> Vec<Load> {
         let all = self.ground.loads(place);
         let Some(cap) = self.cap else { return all };
@@ -149,23 +156,26 @@ impl LoadCase<'_> {
         Some(pick)
     }
 
+    fn uses_of(&self, place: &Place<'_>) -> &[VariantUse] {
+        self.state.variants.get(&place.variant.id).map_or(&[][..], Vec::as_slice)
+    }
+
+    /// Exposures of a variant by the measure of today's dose, in order.
+    fn exposures_of(&self, place: &Place<'_>) -> Vec<&Exposure> {
+        let of_variant = |e: &&Exposure| e.variant == place.variant.id && self.same_measure(e);
+        let ladder = self.state.ladders.get(&place.ladder.id);
+        ladder.map(|l| l.exposures.iter().filter(of_variant).collect()).unwrap_or_default()
+    }
+
     fn pick_within(&self, place: &Place<'_>) -> Option<Pick> {
-        let uses = self.state.variants.get(&place.variant.id).map_or(&[][..], Vec::as_slice);
+        let uses = self.uses_of(place);
         let Some(last) = uses.last() else { return self.first(place) };
         // A load of another make, say one weight where a pair is held, tells nothing of this variant.
         let same_make = |l: &&Load| self.ground.loads(place).first().is_some_and(|own| l.is_same_make(own));
         if let Some(load) = self.coach_load.filter(same_make) {
             return self.by_coach(place, load);
         }
-        let exposures: Vec<&Exposure> = self
-            .state
-            .ladders
-            .get(&place.ladder.id)
-            .map(|l| {
-                let of_variant = |e: &&Exposure| e.variant == place.variant.id && self.same_measure(e);
-                l.exposures.iter().filter(of_variant).collect()
-            })
-            .unwrap_or_default();
+        let exposures = self.exposures_of(place);
         let tracker = self.tracker(place);
         let with_state = match (&tracker, self.range) {
             (Some(t), Amount::Reps { .. }) => effective_load(place.variant, &last.load, self.body).map(|_| t),

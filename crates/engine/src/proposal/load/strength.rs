@@ -82,10 +82,11 @@ impl LoadCase<'_> {
             None => (bounds.all.first()?.clone(), true),
         };
         let w = effective_load(place.variant, &load, self.body)?;
-        let too_hard =
-            (nothing_qualifies || bounds.nothing_to_take_off) && !self.passes_mean(place, tracker, w, aim);
+        let too_hard = (nothing_qualifies || bounds.nothing_to_take_off)
+            && !self.passes_mean(place, tracker, w, aim)
+            || bounds.leap.is_some();
 
-        let at_top = exposures.last().and_then(|e| e.last).filter(|l| l.count >= self.range.high());
+        let at_top = exposures.last().and_then(|e| e.last.filter(|l| l.count >= self.top(e)));
         // No next load that is permitted and holds. After a symptom, when the load is capped, a set does
         // not grow beyond its range instead.
         let gap = self.cap.is_none()
@@ -97,9 +98,12 @@ impl LoadCase<'_> {
             && (kg(&load) - kg(&last.load)).abs() <= EPS;
         let more = if gap { self.number("load.kit-gap", "more_reps") as u16 } else { 0 };
 
-        let hold_bottom = self.bottom_only || bounds.nothing_to_take_off;
+        let hold_bottom = self.bottom_only || bounds.nothing_to_take_off || bounds.leap.is_some();
         let high = if hold_bottom {
             self.range.low()
+        } else if bounds.nothing_grows {
+            let last = exposures.last().and_then(|e| e.count).unwrap_or(0);
+            last.clamp(self.range.low(), self.range.high())
         } else {
             self.range.high().saturating_add(more.max(self.more_reps))
         };
@@ -162,7 +166,7 @@ impl LoadCase<'_> {
             reasons.push(self.step_bound());
         }
         // It may hold by the plain aim, and only the one more after weeks away be too much for it.
-        if nothing_qualifies && !self.holds(place, tracker, &load) {
+        if bounds.leap.is_some() || nothing_qualifies && !self.holds(place, tracker, &load) {
             reasons.push(
                 Reason::new(self.rules(), ReasonCode::NothingLighter, "load.nothing-lighter")
                     .with("load", Fact::Load(load.clone())),

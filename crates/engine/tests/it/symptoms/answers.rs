@@ -252,3 +252,26 @@ fn reps_and_help_stay_as_they_were_the_first_time_after_a_symptom() {
     s.marks_at_home(symptom("fatigue", None)).hold_answered(HoldAnswer::GoOn).days(1);
     assert!(s.next("squat").target.count() <= 9);
 }
+
+#[test]
+fn a_hold_that_a_clearance_opened_waits_again_when_it_has_run_out() {
+    let mut s = Story::new();
+    s.trains().does("squat", 8, left(3));
+    s.marks("squat", symptom("fatigue", None)).ends();
+    assert!(s.is_closed());
+    s.days(2);
+    let on = s.today();
+    s.says(Payload::Clearance {
+        who: "midwife".into(),
+        on,
+        said: "for two weeks".into(),
+        speaks_of: None,
+        until: Some(on + chrono::Duration::days(14)),
+    });
+    assert!(!s.is_closed());
+    s.days(1).trains().does("squat", 8, left(5)).ends();
+    s.days(15);
+    assert!(s.is_closed(), "what was cleared until a day waits again after it");
+    s.cleared();
+    assert!(!s.is_closed());
+}
