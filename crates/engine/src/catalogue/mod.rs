@@ -372,6 +372,16 @@ pub struct Place<'a> {
     pub variant: &'a Variant,
 }
 
+impl Place<'_> {
+    /// True where there is a least load to ease in with: it has a strength state, or something is held. Breathing, pelvic
+    /// floor and mobility go on as they are.
+    #[must_use]
+    pub fn is_loaded(&self) -> bool {
+        let held = !matches!(self.variant.loading, Loading::Body);
+        self.variant.group.is_some() || held && !self.ladder.pattern.goes_on_meanwhile()
+    }
+}
+
 impl Catalogue {
     /// The catalogue that is built in.
     ///

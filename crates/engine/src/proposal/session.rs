@@ -89,7 +89,7 @@ impl Bench<'_> {
         state: Option<&crate::state::LadderState>,
         open: &[Place<'_>],
     ) {
-        let loaded = open.iter().any(|p| p.variant.group.is_some());
+        let loaded = open.iter().any(Place::is_loaded);
         if block.form.eases() && loaded {
             pick.bottom_only = true;
             pick.cap = Some(Kg(0.0));
@@ -101,7 +101,9 @@ impl Bench<'_> {
             let here = variant_at(open, standing, Some(state), None, Some((base, pick.cap))).is_some();
             if here {
                 pick.level = standing;
-                pick.reasons.retain(|r| !matches!(r.code, ReasonCode::LevelUp | ReasonCode::BackUp));
+                // Nor does it say that the coach set a level that this week does not give.
+                let higher = [ReasonCode::LevelUp, ReasonCode::BackUp, ReasonCode::CoachSet];
+                pick.reasons.retain(|r| !higher.contains(&r.code));
             }
         }
         let last = state.exposures.last().and_then(|e| {

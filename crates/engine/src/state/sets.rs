@@ -241,9 +241,9 @@ impl State {
     }
 }
 
-/// True where nothing of a set is a matter of load: its variant has no strength state.
+/// True where nothing of a set is a matter of load.
 fn is_unloaded(set: &SetDone, catalogue: &Catalogue) -> bool {
-    catalogue.place(&set.variant).is_some_and(|p| p.variant.group.is_none())
+    catalogue.place(&set.variant).is_some_and(|p| !p.is_loaded())
 }
 
 /// True for a set that says with what a variant is done.

@@ -81,6 +81,11 @@ impl LoadCase<'_> {
             bound = bound.min(if last_kg > 0.0 { last_kg * share } else { last_kg });
             step = None;
         }
+        if self.nothing_grows(place) {
+            // With help as with a weight: she moves no more of herself than last time.
+            bound = bound.min(last_kg);
+            step = None;
+        }
         if let Some(cap) = self.cap {
             bound = bound.min(cap.0);
         }

@@ -83,7 +83,7 @@ impl LoadCase<'_> {
         last: &VariantUse,
         exposures: &[&Exposure],
     ) -> Option<Pick> {
-        if self.held_back(bounds) {
+        if self.held_back(bounds) || self.nothing_grows(place) {
             return None;
         }
         let kg = |l: &Load| place.variant.external(l).0;

@@ -103,6 +103,13 @@ impl LoadCase<'_> {
         } else {
             self.range.high().saturating_add(more.max(self.more_reps))
         };
+        let high = if self.nothing_grows(place) {
+            // No more than in the last round that was done whole, and where there is none the bottom of the range.
+            let last = exposures.last().and_then(|e| e.count).unwrap_or(0);
+            high.min(last).max(self.range.low())
+        } else {
+            high
+        };
         let binds = self.effort.careful || self.number("load.target", "binds_all") >= 1.0;
         let mut reps = self.range.low();
         let mut best = f64::INFINITY;
