@@ -103,10 +103,13 @@ fn variant(
         _ if helped => ReadyMark::Load { kg: -5.0 },
         _ => ReadyMark::Load { kg: 12.0 },
     };
-    let cautions: BTreeMap<Caution, bool> = Caution::ALL
-        .into_iter()
-        .filter_map(|c| chance.happens(0.8).then(|| (c, chance.happens(0.15))))
-        .collect();
+    let mut cautions: BTreeMap<Caution, bool> = BTreeMap::new();
+    for caution in Caution::ALL {
+        // One that she leaves open counts.
+        if chance.happens(0.8) {
+            cautions.insert(caution, chance.happens(0.15));
+        }
+    }
     OwnVariant {
         id: VariantId::from(Uuid::from_u128(600 + number as u128).to_string()),
         ladder: ladder.clone(),

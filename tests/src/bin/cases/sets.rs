@@ -105,7 +105,7 @@ pub fn session(scene: &mut Scene<'_>) {
         answer_ten_reps(scene, &shown);
     }
     // Some sessions are watched set by set; there she mostly does what each set asks for.
-    let watched = (kept && scene.chance.happens(0.25)).then_some(&session);
+    let watched = (kept && scene.chance.happens(0.35)).then_some(&session);
     for (block, slot) in session.slots() {
         let prescribed = shown.slots.iter().find(|p| p.slot == slot.id).and_then(|p| match &p.outcome {
             Outcome::Train(prescription) => Some(prescription.clone()),
@@ -297,6 +297,9 @@ fn drawn_set(
         | Habit::Steep => None,
     };
     let (count, said) = true_set.unwrap_or((count, said));
+    // A load that is looked for is often far too light.
+    let easy = purpose == Purpose::Find && prescribed.is_some() && scene.chance.happens(0.4);
+    let (count, said) = if easy { (asked, 5) } else { (count, said) };
     let chance = &mut scene.chance;
     // A slip of the finger, far beyond what the model says anything about.
     let count =

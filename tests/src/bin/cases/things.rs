@@ -58,6 +58,8 @@ pub fn kit(chance: &mut Chance) -> Kit {
         3 => (1..=20).map(|w| Dumbbell { weight: Weight::in_kg(f64::from(w)), pair: true }).collect(),
         4 | 5 => half_kilograms(),
         6 => (1..=12).map(|w| Dumbbell { weight: Weight::lb(f64::from(w) * 2.5), pair: true }).collect(),
+        // Nothing light: here steps of finding have room, and what was held before is out of reach.
+        7 => (8..=32).map(|w| Dumbbell { weight: Weight::in_kg(f64::from(w)), pair: true }).collect(),
         _ => (0..chance.between(2, 7))
             .map(|_| Dumbbell { weight: weight(chance, 1.0, 24.0), pair: chance.happens(0.7) })
             .collect(),
