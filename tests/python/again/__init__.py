@@ -1,4 +1,5 @@
-"""The filter and the choice of level and load, written once more from the design alone.
+"""The filter, the effort of a day, the choice of level and load, and the set in hand, written once more from the words of
+the design, docs/engine.md and docs/rules.md.
 
 Nothing here is shared with the engine but the catalogue and the records of a log. Where both agree on thousands of
 logs, a slip of the pen in either of them is unlikely. Where the design is silent, this follows the engine, and

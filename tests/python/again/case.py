@@ -1,9 +1,13 @@
-"""One log, and what is made of it: states after every set, and proposals."""
+"""One log, and what is made of it: states after every set, efforts and proposals, and what a set in hand asks for."""
 
 from .choice import Choice
+from .effort import effort
 from .grounds import Grounds
 from .log import Log
 from .past import Past
+from .today import Today
+from .turn import turn
+from .weeks import Weeks
 
 
 class Case:
@@ -12,8 +16,8 @@ class Case:
     def __init__(self, whole, catalogue, known=None, every_set=False):
         self.catalogue = catalogue
         self.starts = whole["starts"]
-        self.blocks = whole["programme"]["sessions"][0]["blocks"]
         self.log = Log(whole["records"][:known])
+        self.weeks = Weeks(whole["programme"], self.log)
         self.past = None
         Past(self, self.log, catalogue, every_set)
 
@@ -43,24 +47,34 @@ class Case:
         named = [s for s in here if s["variant"] == variant["id"]] or [s for s in here if s["variant"] is None]
         return named[-1] if named else None
 
-    def proposals(self, day, given):
-        """The proposal of each slot in turn; None where it rests. The effort of the day is given for each."""
-        efforts = {effort["slot"]: effort for effort in given}
+    def proposals(self, day, session, run_id=None):
+        """Effort, proposal and notes of each slot of a planned session in turn, None where it rests; None where training waits."""
+        today = Today(self, day, run_id)
         planned, made = {}, {}
-        for block in self.blocks:
+        for block in self.weeks.session(session, today.run):
             for slot in block["slots"]:
                 ladder = self.catalogue.ladders[slot["ladder"]]
+                grounds = Grounds(self, ladder, today)
+                if "clearance" in grounds.waits():
+                    return None
 
                 def earlier(variant):
                     group = variant.get("group")
                     return self.past.done_today(group, day) + planned.get(group, 0)
 
-                grounds = Grounds(self, ladder, day)
-                proposal = Choice(slot, ladder, self.past, day, efforts[slot["id"]], grounds, earlier).propose()
+                given = effort(grounds, block, slot)
+                choice = Choice(block, slot, grounds, given, earlier)
+                proposal = choice.propose()
                 if proposal and block["form"] == "finisher":
                     proposal["purpose"] = "finisher"
-                if proposal:
+                if proposal and block["form"] in ("warm_up", "cool_down"):
+                    proposal["purpose"] = "ease"
+                elif proposal:
                     group = self.catalogue.variant(proposal["variant"]).get("group")
                     planned[group] = planned.get(group, 0) + proposal["sets"]
-                made[slot["id"]] = proposal
+                made[slot["id"]] = given, proposal, choice.notes
         return made
+
+    def turn(self, asked, reps):
+        """What the set in hand of a slot asks for; `reps` are those that it was told to do."""
+        return turn(self, asked, reps)

@@ -2,20 +2,29 @@
 
 from . import constants as k
 from . import kit, strength
+from .kit import loaded
 
 
 class Choice:
     """What a choice stands on. `earlier` counts sets of a group today: done already, and planned by slots before this one."""
 
-    def __init__(self, slot, ladder, past, day, given, grounds, earlier):
-        self.slot, self.ladder, self.past, self.day, self.grounds, self.earlier = slot, ladder, past, day, grounds, earlier
-        self.target, self.floor, self.sets, self.careful = (given[w] for w in ("target", "floor", "sets", "careful"))
+    def __init__(self, block, slot, grounds, effort, earlier):
+        self.slot, self.grounds, self.earlier = slot, grounds, earlier
+        self.ladder, self.past, self.day = grounds.ladder, grounds.case.past, grounds.day
+        self.target, self.floor, self.sets, self.careful = effort.target, effort.floor, effort.sets, effort.careful
         amount = slot["dose"]["amount"]
         self.by, self.low, self.high = amount["by"], amount["low"], amount["high"]
-        self.exposures = past.exposures.get(ladder["id"], [])
+        self.exposures = self.past.exposures.get(self.ladder["id"], [])
         self.override = grounds.override(self.exposures)
-        # No more than this is held, where her kit makes nothing near what she held.
-        self.cap = None
+        # Breathing, pelvic floor and mobility go on as they are.
+        goes_on = self.ladder["pattern"] in k.GOES_ON
+        self.light, self.learns = grounds.today.light and not goes_on, grounds.today.learning and not goes_on
+        # What made a difference here, for the count of cases.
+        self.notes = set()
+        # No heavier than this in kg, and no more than the bottom of the range.
+        self.cap, self.bottom_only = None, False
+        eases = block["form"] in ("warm_up", "cool_down")
+        self.ease(eases and any(loaded(self.ladder, v) for level in self.ladder["levels"] for v in level["variants"]))
 
     # -- the level (5.4)
 
@@ -25,18 +34,35 @@ class Choice:
         if not levels:
             return None
         level, more = self.level_today(levels)
+        if self.light:
+            # Nothing grows: the level is where it was, also where the coach has just set a higher one.
+            standing = self.past.levels.get(self.ladder["id"])
+            more = 0
+            if standing is not None and level > standing and self.can_do(standing):
+                level = standing
+                self.notes.add("a light week keeps the level")
+        if self.cap is not None and not self.bottom_only:
+            # Nothing light enough here: the nearest below that has something.
+            light = next((l for l in reversed(range(level + 1)) if self.can_do(l)), level)
+            if light < level:
+                self.notes.add("a light week finds nothing light enough at the level")
+            level = light
         variant = self.variant_for(level)
+        if variant is None:
+            return None
         proposal, holds = self.pick(variant, more)
         below = [l for l in levels if l < level]
-        if not holds:
-            self.cap = self.leap(variant)
-            if self.cap is not None:
-                below = [l for l in below if any(self.is_light(v) for v in self.grounds.open_at(l, self.slot))]
+        held = None if holds else self.leap(variant)
+        if held is not None:
+            # Down to what is done with no more than she held.
+            self.cap = held if self.cap is None else min(self.cap, held)
+            below = [l for l in below if self.can_do(l)]
         if not holds and below:
             # No load holds: one level down, once.
-            level = below[-1]
-            variant = self.variant_for(level)
-            proposal, _ = self.pick(variant, 0)
+            lighter = self.variant_for(below[-1])
+            if lighter:
+                level, variant = below[-1], lighter
+                proposal, _ = self.pick(variant, 0)
         load, amount, purpose, *more = proposal
         return {
             "level": level,
@@ -48,6 +74,26 @@ class Choice:
             # Of a timed set nobody is asked what was left.
             "reserve": self.target + sum(more) if self.by == "reps" else None,
         }
+
+    def ease(self, eases):
+        """A warm-up and a cool-down are done with the least load that there is, at the bottom of the range. In a light week
+        nothing heavier is held than last time on the ladder."""
+        if eases:
+            self.cap, self.bottom_only = 0.0, True
+        elif self.light and self.exposures and self.held(self.exposures[-1]) > 0:
+            self.cap = self.held(self.exposures[-1])
+
+    def is_light_enough(self, variant):
+        """Her kit makes the variant with a load that is not above the cap."""
+        return self.cap is None or any(kit.external(variant, l) <= self.cap + 1e-9 for l in self.grounds.loads(variant))
+
+    def can_do(self, level):
+        return any(self.is_light_enough(v) for v in self.grounds.open_at(level, self.slot))
+
+    def under_cap(self, variant):
+        """Loads up to the cap, else the lightest."""
+        made = self.grounds.loads(variant)
+        return [l for l in made if self.cap is None or kit.external(variant, l) <= self.cap + 1e-9] or made[:1]
 
     def level_today(self, levels):
         """The level, and how many reps beyond the range are open because neither load nor level can go up."""
@@ -73,12 +119,14 @@ class Choice:
 
     def variant_at(self, level):
         """The variant last done symptom-free, then the coach's, then the first in order."""
-        here = {v["id"]: v for v in self.grounds.open_at(level, self.slot) if self.is_light(v)}
+        every = self.grounds.open_at(level, self.slot)
+        light = [v for v in every if self.is_light_enough(v)]
+        here = {v["id"]: v for v in light or (every if self.bottom_only else [])}
         for exposure in reversed(self.exposures):
             if exposure.variant["id"] in here:
                 return here[exposure.variant["id"]]
         coach = self.grounds.coach_variant(self.override)
-        return here.get(coach) or next(iter(here.values()))
+        return here.get(coach) or next(iter(here.values()), None)
 
     def due(self, level):
         """Two exposures running of one variant, no easier than this level, at the top with a rep more than the target, at
@@ -113,16 +161,20 @@ class Choice:
         else:
             # A mark beyond the top of this dose is met at the top.
             marked = exposure.count >= min(mark[mark["by"]], self.high)
-        heaviest = kit.external(variant, self.grounds.loads(variant)[-1])
+        heaviest = kit.external(variant, self.grounds.kit_loads(variant)[-1])
         return marked or (exposure.load["make"] != "nothing" and held >= heaviest - 1e-9)
 
     def start_holds(self, variant):
         """The new level's start load passes the mean test, or there is no prediction for it."""
         state = self.past.state_on(variant, self.day)
-        w = self.past.effective_today(variant, self.start_load(variant))
+        w = self.effective(variant, self.start_load(variant))
         return state is None or w is None or self.mean_holds(variant, state, w)
 
     # -- the load (5.3)
+
+    def effective(self, variant, load):
+        """Effective load with the body mass of the day."""
+        return kit.effective(variant, load, self.grounds.today.body_kg)
 
     def middle(self, variant):
         """Sets of the group before the middle one: j + (n - 1) / 2."""
@@ -140,7 +192,7 @@ class Choice:
 
     def start_load(self, variant):
         """The coach's start load, else the answer to "ten reps with what?", else what the group tells, else the lightest."""
-        made = self.light_loads(variant)
+        made = self.under_cap(variant)
         wanted = self.grounds.coach_load(variant) or self.grounds.ten_reps(variant)
         if wanted:
             return heaviest_to(variant, made, kit.external(variant, wanted))
@@ -157,21 +209,26 @@ class Choice:
 
     def qualifies(self, variant, state, load, more=0.0):
         """A load that passes both tests at the bottom of the range."""
-        w = self.past.effective_today(variant, load)
+        w = self.effective(variant, load)
         return w and self.mean_holds(variant, state, w, more) and self.safe(variant, state, w, self.low)
 
     def pick(self, variant, more):
         """((load, reps or seconds, purpose), True) for a variant; False where not even the lightest passes the mean test."""
         uses = self.past.uses.get(variant["id"], [])
+        if self.learns:
+            # The moves come first: the lightest that there is, whatever was written, answered or done before.
+            if uses:
+                self.notes.add("a learner who did it before")
+            return (self.grounds.loads(variant)[0], self.low, "learn"), True
         if not uses:
             return self.first(variant), True
-        made = self.grounds.loads(variant)
+        made = self.under_cap(variant)
         wanted = self.grounds.override_load(variant, self.override)
         if wanted:
-            return (heaviest_to(variant, self.light_loads(variant), kit.external(variant, wanted)), self.low, "work"), True
+            return (heaviest_to(variant, made, kit.external(variant, wanted)), self.low, "work"), True
         done = [e for e in self.exposures if e.variant is variant and e.by == self.by]
         state = self.past.state_on(variant, self.day)
-        known = state and self.by == "reps" and self.past.effective_today(variant, uses[-1].load)
+        known = state and self.by == "reps" and self.effective(variant, uses[-1].load)
         if not known:
             return self.counted(variant, uses, done, more), self.leap(variant) is None
         return self.by_strength(variant, state, uses, done, more)
@@ -180,9 +237,17 @@ class Choice:
         """First exposure of a variant: the start load at the bottom of the range; finding sets where they may be."""
         load = self.start_load(variant)
         finds = (
-            self.by == "reps" and variant.get("group") and load["make"] != "nothing" and self.grounds.finding_allowed()
-        ) and self.cap is None
+            self.by == "reps"
+            and variant.get("group")
+            and load["make"] != "nothing"
+            and self.grounds.finding_allowed()
+            and not self.held_back()
+        )
         return load, self.low, "find" if finds else "work"
+
+    def held_back(self):
+        """No load is looked for, and none tried that is not foreseen."""
+        return self.cap is not None or self.bottom_only or self.light
 
     def by_strength(self, variant, state, uses, done, more):
         """The heaviest permitted load that passes both tests, then the reps."""
@@ -190,25 +255,31 @@ class Choice:
         permitted, away, nothing_to_take_off = self.permitted(variant, made, uses, done)
         easier = k.LAY_OFF_MORE_RESERVE if nothing_to_take_off else 0.0
         fits = [load for load in permitted if self.qualifies(variant, state, load, easier)]
-        looks = not away and self.cap is None
-        finding = None if not looks else self.still_finding(variant, made, permitted, uses, done, fits)
+        finding = None if away or self.held_back() else self.still_finding(variant, made, permitted, uses, done, fits)
         if finding:
             return (finding, self.low, "find"), True
         load = fits[-1] if fits else made[0]
-        w = self.past.effective_today(variant, load)
+        w = self.effective(variant, load)
         leap = self.leap(variant) is not None
         holds = (bool(fits) or self.mean_holds(variant, state, w, easier)) and not leap
         last_kg = self.held(uses[-1])
         steps_up = bool(fits) and kit.external(variant, load) > last_kg + 1e-9
-        if not steps_up and looks:
+        if not steps_up and not away and not self.held_back():
             unforeseen = self.unforeseen(variant, made, uses, done)
             if unforeseen:
                 return (unforeseen, self.low, "find" if self.grounds.finding_allowed() else "work"), True
-        if done and looks and self.at_top(done[-1], self.target + k.GAP_OVER_TARGET):
+        if done and not away and not self.held_back() and self.at_top(done[-1], self.target + k.GAP_OVER_TARGET):
             # A gap in the kit: much in reserve at the top, and no next load.
             if abs(kit.external(variant, load) - last_kg) <= 1e-9:
                 more = k.MORE_REPS
-        high = self.low if nothing_to_take_off or leap else self.high + more
+        high = self.low if nothing_to_take_off or self.bottom_only or leap else self.high + more
+        if self.light:
+            # No count grows: as many as in the last round that was done whole.
+            last = done[-1].whole_count if done else None
+            bound = max(self.low, min(high, last or self.low))
+            if self.reps_for(variant, state, w, high) > bound:
+                self.notes.add("a light week keeps the reps")
+            high = bound
         return (load, self.reps_for(variant, state, w, high), "work", easier), holds
 
     def still_finding(self, variant, made, permitted, uses, done, fits):
@@ -236,7 +307,7 @@ class Choice:
         )
         if not heavier or not shown or self.fell_short(uses[-1], done):
             return None
-        most = last_kg + self.past.body_today() * k.UNFORESEEN_MOST_OF_BODY
+        most = last_kg + self.grounds.today.body_kg * k.UNFORESEEN_MOST_OF_BODY
         most = min(most, self.reach(last_kg))
         return heavier[0] if kit.external(variant, heavier[0]) <= most + 1e-9 else None
 
@@ -255,17 +326,6 @@ class Choice:
         permitted, _, _ = self.permitted(variant, made, uses, done, within=True)
         held = self.held(uses[-1])
         return held if not permitted and kit.external(variant, made[0]) > self.reach(held) + 1e-9 else None
-
-    def is_light(self, variant):
-        """Her kit makes it with no more than the cap."""
-        return self.cap is None or kit.external(variant, self.grounds.loads(variant)[0]) <= self.cap + 1e-9
-
-    def light_loads(self, variant):
-        """The loads of a variant up to the cap, else the lightest."""
-        made = self.grounds.loads(variant)
-        if self.cap is None:
-            return made
-        return [load for load in made if kit.external(variant, load) <= self.cap + 1e-9] or made[:1]
 
     def fell_short(self, last, done):
         """The last exposure was not done as planned."""
@@ -304,6 +364,11 @@ class Choice:
         share = next((share for days, share in k.LAY_OFF if away >= days), None)
         if share is not None:
             bound = min(bound, share * self.held(last) if self.held(last) > 0 else self.held(last))
+        if self.light:
+            # With help as with a weight: no more of the work than last time.
+            if any(self.held(last) + 1e-9 < kg(load) <= bound + 1e-9 for load in made):
+                self.notes.add("a light week keeps the help" if self.held(last) < 0 else "a light week keeps the load")
+            bound = min(bound, self.held(last))
         if self.cap is not None:
             bound = min(bound, self.cap)
         permitted = [load for load in made if kg(load) <= bound + 1e-9]
@@ -342,6 +407,9 @@ class Choice:
             amount = last.count - step
         elif not last.reserve_at_least(self.target):
             amount = last.count
+        elif self.light:
+            amount = last.count
+            self.notes.add("a light week keeps the count")
         else:
             heavier = [l for l in permitted if kg(load) + 1e-9 < kg(l)][:1]
             heavier = [l for l in heavier if kg(l) <= self.reach(kg(load)) + 1e-9]
@@ -349,7 +417,7 @@ class Choice:
             if heavier and earned and kg(load) >= self.held(uses[-1]) - 1e-9:
                 return heavier[0], self.low, "work"
             amount = last.count + step
-        amount = self.low if away or self.leap(variant) is not None else min(max(amount, self.low), self.high + more)
+        amount = self.low if away or self.bottom_only or self.leap(variant) is not None else min(max(amount, self.low), self.high + more)
         return load, amount, "work", easier
 
     def held(self, exposure):

@@ -79,3 +79,38 @@ MOST_RESERVE = 10
 SAME_BIRTH_DAYS = 28
 # What is moved is above zero, also where a band carries more than the share of body mass, in kg: chosen.
 LEAST_EFFECTIVE_KG = 1.0
+
+# What goes on while all else rests or is eased.
+GOES_ON = ("breathing", "pelvic_floor", "mobility")
+# Effort by stage [p]: stage, from week, before week, least target, the same for somebody trained, least floor, most sets.
+EFFORT = (
+    ("pregnant", 0, 28, 3, 2, 1, None),
+    ("pregnant", 28, None, 4, 3, 1, None),
+    ("postpartum", 0, 2, 5, None, 3, 2),
+    ("postpartum", 2, 6, 5, None, 3, 2),
+    ("postpartum", 6, 12, 5, 4, 3, None),
+    ("postpartum", 12, 26, 3, 3, 1, None),
+    ("postpartum", 26, 52, 3, 2, 1, None),
+    ("postpartum", 52, None, 3, 1, 0, None),
+    ("after_loss", 0, 6, 5, None, 3, 2),
+    ("after_loss", 6, None, 3, 2, 1, None),
+    ("neither", 0, None, 3, 1, 0, None),
+)
+FLOOR_BELOW_TARGET = 2.0
+PREGNANT_FLOOR = 1.0
+CAREFUL_WEEKS = 12
+# First time on a ladder after a birth or a loss; breath that is not to be held [p].
+FRESH_RESERVE = 5.0
+BREATH_RESERVE = 3.0
+# Somebody who never trained; back after an illness; a tired and an unwell day; a light week [p].
+LEARN_SESSIONS, LEARN_RESERVE, LEARN_SETS = 2, 5.0, 2
+ILLNESS_SESSIONS, ILLNESS_MORE_RESERVE, ILLNESS_SETS = 2, 2.0, 2
+TIRED_MORE_RESERVE = 1.0
+UNWELL_MORE_RESERVE, UNWELL_SETS = 2.0, 1
+LIGHT_SHARE, LIGHT_MORE_RESERVE = 0.5, 1.0
+# In mid-session: chance of falling under the floor from which on a lighter load is offered; how far a step of finding goes,
+# and how far to the next load of the kit, by region; what has to be left over the target for one [p].
+LIGHTER_CHANCE = 0.5
+FINDING_TIMES, FINDING_TIMES_LOWER = 1.25, 1.5
+FINDING_NEXT, FINDING_NEXT_LOWER = 1.5, 2.0
+FINDING_ROOM = 1.0

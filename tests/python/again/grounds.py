@@ -4,14 +4,16 @@ from datetime import date
 
 from . import constants as k
 from . import kit
+from .conditions import CONDITIONS
 
 
 class Grounds:
     """What is open for a ladder."""
 
-    def __init__(self, case, ladder, day):
-        self.case, self.ladder, self.day = case, ladder, day
-        self.kit = case.log.kit
+    def __init__(self, case, ladder, today):
+        self.case, self.ladder, self.today, self.day = case, ladder, today, today.day
+        self.kit = {} if "no_kit" in today.things else case.log.kit
+        self.intake = case.log.intakes[-1][1] if case.log.intakes else {}
         self.stage = case.log.stages[-1][1] if case.log.stages else {"stage": "neither"}
 
     # -- the stage
@@ -30,8 +32,8 @@ class Grounds:
         return max((self.day - date.fromisoformat(since)).days, 0) // 7 if since else None
 
     def finding_allowed(self):
-        """Finding sets never before 12 weeks after birth."""
-        return self.weeks_after() is None or self.weeks_after() >= k.FINDING_FROM_WEEK
+        """Finding sets never before 12 weeks after birth, and none in a light week."""
+        return not self.today.light and (self.weeks_after() is None or self.weeks_after() >= k.FINDING_FROM_WEEK)
 
     def unloaded(self):
         """No load in the first six weeks after a birth or a loss."""
@@ -49,8 +51,65 @@ class Grounds:
             if stage["stage"] == "postpartum":
                 asks = stage["mode"] == "caesarean" or stage["severe_tear"]
                 birth = date.fromisoformat(stage["birth"])
-                return asks and not any(birth <= on <= self.day for on in self.case.log.clearances)
+                about = {"of": "birth"}
+                return asks and not self.cleared(about, lambda when, on: on >= birth)
         return False
+
+    def cleared(self, about, counts):
+        """Whether a clearance holds today that speaks of something, or of all that waited when it was given."""
+        for when, said in self.case.log.clearances:
+            on, until = date.fromisoformat(said["on"]), said.get("until")
+            holds = on <= self.day and (not until or self.day <= date.fromisoformat(until))
+            if holds and counts(when, on) and (said.get("speaks_of") is None or about in said["speaks_of"]):
+                return True
+        return False
+
+    # -- what was said at screening
+
+    def trained(self):
+        return bool(self.intake.get("trained"))
+
+    def conditions(self):
+        """Her conditions that count at her stage."""
+        pregnant = self.stage["stage"] == "pregnant"
+        named = (CONDITIONS[ident] for ident in self.intake.get("conditions", []))
+        return [c for c in named if c.counts(pregnant)]
+
+    def waits(self):
+        """What her conditions wait for: the provider or a clearance, unless one was given since they were first named."""
+        pregnant, waits = self.stage["stage"] == "pregnant", set()
+        for ident in self.intake.get("conditions", []):
+            condition = CONDITIONS[ident]
+            asks = condition.counts(pregnant) and condition.asked(pregnant, self.weeks_pregnant())
+            since = None
+            for when, intake in reversed(self.case.log.intakes):
+                if ident not in intake["conditions"]:
+                    break
+                since = when
+            about = {"of": "condition", "condition": ident}
+            if asks and not self.cleared(about, lambda when, on: when >= since):
+                waits.add(asks)
+        return waits
+
+    def restrictions(self):
+        """What the coach or a provider rules out today."""
+        return [what for what, until in self.case.log.restrictions if not until or self.day <= date.fromisoformat(until)]
+
+    def least_reserve(self):
+        """The least in reserve that a restriction asks for; 0 where none does."""
+        asked = [r["reps"] for r in self.restrictions() if r["rules_out"] == "reserve_below"]
+        if any(r["rules_out"] == "breath_holding" for r in self.restrictions()):
+            asked.append(k.BREATH_RESERVE)
+        return float(max(asked, default=0.0))
+
+    def most_kg(self):
+        """The most that a restriction leaves to be held on the ladder."""
+        most = [
+            kit.kilograms(r["most"])
+            for r in self.restrictions()
+            if r["rules_out"] == "load_above" and r.get("ladder") in (None, self.ladder["id"])
+        ]
+        return min(most, default=None)
 
     def lands(self):
         """No landing while pregnant, and after a birth or a loss none before the checks, which these logs do not hold."""
@@ -58,26 +117,40 @@ class Grounds:
 
     # -- what is open
 
-    def loads(self, variant):
+    def kit_loads(self, variant):
         return kit.loads(variant, self.kit)
+
+    def loads(self, variant):
+        """What her kit makes and no restriction rules out."""
+        most = self.most_kg()
+        return [load for load in self.kit_loads(variant) if most is None or kit.external(variant, load) <= most + 1e-9]
 
     def is_open(self, level, variant, slot):
         held = variant["loading"]["with"] not in ("body", "assist")
         pattern = self.ladder["pattern"]
-        if self.waits_for_clearance() and pattern not in ("breathing", "pelvic_floor", "mobility"):
+        cautions = variant.get("cautions") or []
+        if variant.get("retired"):
+            return False
+        if (self.waits_for_clearance() or self.waits()) and pattern not in k.GOES_ON:
+            return False
+        if "child_near" in self.today.things and "overhead" in cautions and held and variant["loading"]["with"] != "band":
+            return False
+        if any(c.rules_out in cautions for c in self.conditions()):
             return False
         if self.breathing_only() and pattern not in ("breathing", "pelvic_floor"):
             return False
-        if "impact" in variant.get("cautions", []) and not self.lands():
+        if "impact" in cautions and not self.lands():
             return False
         if self.unloaded() and held:
             return False
         if (self.weeks_pregnant() or 0) >= k.SUPINE_UNTIL_WEEK and variant["position"] == "supine":
             return False
-        for what, until in self.case.log.restrictions:
-            if until and self.day > date.fromisoformat(until):
-                continue
+        for what in self.restrictions():
             kind = what["rules_out"]
+            if kind == "position" and what["position"] == variant["position"]:
+                return False
+            if kind == "caution" and what["caution"] in cautions:
+                return False
             if kind == "all_load" and held:
                 return False
             if kind == "variant" and what["variant"] == variant["id"]:

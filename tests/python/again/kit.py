@@ -2,7 +2,7 @@
 
 from itertools import combinations
 
-from .constants import ASSUMED_BODY_KG, G, KG_PER_LB, LEAST_EFFECTIVE_KG
+from .constants import ASSUMED_BODY_KG, G, GOES_ON, KG_PER_LB, LEAST_EFFECTIVE_KG
 
 
 def kilograms(weight):
@@ -45,6 +45,13 @@ def effective(variant, load, body_kg):
         return held if held > 0 else None
     body = ASSUMED_BODY_KG if body_kg is None else body_kg
     return max(held + variant["share"]["share"] * body, LEAST_EFFECTIVE_KG)
+
+
+def loaded(ladder, variant):
+    """Something is held with it, or it has a strength state: eased, it is done with the least that there is. What goes on
+    while all else rests goes on in a warm-up, too."""
+    held = variant["loading"]["with"] != "body" and ladder["pattern"] not in GOES_ON
+    return bool(variant.get("group")) or held
 
 
 def loads(variant, kit):

@@ -5,12 +5,22 @@ from datetime import date, datetime
 from . import kit
 
 
+CARE = ("usual", "tired", "unwell")
+
+
 class Run:
     """A session that was trained: its day, what was shown, and its sets in order."""
 
     def __init__(self, ident, started):
         self.id, self.started, self.day = ident, started, started.date()
         self.shown, self.sets, self.body_kg = None, [], None
+        # Programme and planned session; what was said at check-in; options that she chose, as (slot, variant).
+        self.planned, self.readiness, self.today, self.chosen = None, None, [], []
+
+    def hear(self, check_in):
+        """What was said before it. Of two check-ins the more careful readiness counts, and all that either names."""
+        self.readiness = max((self.readiness or "usual", check_in["readiness"]), key=CARE.index)
+        self.today += check_in.get("today", [])
 
     def shown_for(self, slot_id):
         """What was proposed for a slot; None where it rested or nothing was shown."""
@@ -30,8 +40,9 @@ class Log:
 
     def __init__(self, lines):
         self.kit = {}
+        self.lines = lines
         self.stages, self.masses, self.tens, self.overrides = [], [], [], []
-        self.restrictions, self.clearances = [], []
+        self.restrictions, self.clearances, self.intakes = [], [], []
         runs = {}
         for record, says in settle(lines):
             payload, when = says[-1], instant(record)
@@ -49,12 +60,20 @@ class Log:
             elif kind == "restriction":
                 self.restrictions.append((payload["what"], payload["until"]))
             elif kind == "clearance":
-                self.clearances.append(date.fromisoformat(payload["on"]))
+                self.clearances.append((when, payload))
+            elif kind == "screening":
+                self.intakes.append((when, payload))
             elif payload.get("run"):
                 run = runs.setdefault(payload["run"], Run(payload["run"], when))
                 run.started = min(run.started, when)
                 if kind == "session_started":
                     run.day = date.fromisoformat(payload["day"])
+                    run.planned = payload["programme"], payload["session"]
+                elif kind == "check_in":
+                    for said in says:
+                        run.hear(said)
+                elif kind == "option_chosen":
+                    run.chosen.append((payload["slot"], payload["variant"]))
                 elif kind == "proposal_shown" and run.shown is None:
                     run.shown = payload["result"]
                 elif kind == "set_done":

@@ -5,6 +5,7 @@ from functools import reduce
 
 from . import constants as k
 from . import kit, strength
+from .kit import loaded
 
 # What a set is measured by where no proposal was shown for it: range, reserve aimed at, floor.
 UNSHOWN = {"range": {"by": "reps", "low": 8, "high": 12}, "reserve": 3.0, "floor": 1.0}
@@ -92,6 +93,8 @@ class Past:
         self.case, self.log, self.catalogue, self.every_set = case, log, catalogue, every_set
         case.past = self
         self.after = {}
+        # Days without kit or with a child near that left her place where it was, for the count of cases.
+        self.kept = {"below": 0, "above": 0}
         self.fresh = None
         self.start_anew()
         stages = list(log.stages)
@@ -171,14 +174,6 @@ class Past:
         state = self.states.get(variant.get("group"))
         return state and state.at(day)
 
-    def effective_today(self, variant, load):
-        """Effective load with the body mass known on the day asked."""
-        return kit.effective(variant, load, self.body_today())
-
-    def body_today(self):
-        """Body mass on the day asked, in kg: as last recorded, else the one assumed."""
-        return self.log.masses[-1][1] if self.log.masses else k.ASSUMED_BODY_KG
-
     def done_today(self, group, day):
         """Working sets of a group on a day so far."""
         on, n = self.sets_of_day.get(group, (None, 0))
@@ -187,14 +182,14 @@ class Past:
     def expose(self, run):
         """The exposures of a session, one for each ladder, and the use of each variant.
 
-        A finisher speaks for its ladder only where nothing else was done.
+        A finisher speaks for its ladder only where nothing else was done, and so does what eases in or out without a load.
         """
         last, used = {}, {}
-        for wanted in (("finisher",), ("work", "find")):
+        for wanted in (("finisher", "ease"), ("work", "find")):
             for s in run.sets:
-                if s["purpose"] in wanted:
+                ladder, _, variant = self.catalogue.places[s["variant"]]
+                if s["purpose"] in wanted and not (s["purpose"] == "ease" and loaded(ladder, variant)):
                     last[s["ladder"]] = used[s["variant"]] = s
-                    variant = self.catalogue.variant(s["variant"])
                     if variant.get("group") and "work" in wanted:
                         self.held[variant["group"]] = kit.external(variant, s["load"])
         for variant_id, s in used.items():
@@ -211,6 +206,11 @@ class Past:
             before = self.exposures.setdefault(ladder_id, [])
             twice = bool(before) and before[-1].chosen and before[-1].level == level
             before.append(exposure)
+            # Where she stands is kept on a day without her kit or with a child in the room.
+            standing = self.levels.get(ladder_id)
+            if {"no_kit", "child_near"} & set(run.today) and standing not in (None, level):
+                self.kept["below" if level < standing else "above"] += 1
+                continue
             # She stands where she trained, not above what was proposed; an easier choice of hers counts from the second time.
             if not exposure.chosen or twice or ladder_id not in self.levels:
                 top = run.shown_level(ladder_id)

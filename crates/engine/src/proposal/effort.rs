@@ -67,14 +67,6 @@ pub fn effort(
             reasons.push(by(ReasonCode::StageSets).number("sets", f64::from(sets)));
         }
     }
-    if ground.light_week && !pattern.goes_on_meanwhile() {
-        let rule = "programme.light-week";
-        target += rules.number(rule, "more_reserve");
-        let share = rules.number(rule, "share").clamp(0.0, 1.0);
-        sets = (libm::ceil(f64::from(sets) * share - 1e-9) as u8).max(1);
-        let why = Reason::new(rules, ReasonCode::LightWeek, rule);
-        reasons.push(why.number("target", target).number("sets", f64::from(sets)));
-    }
     if fresh {
         let reserve = rules.number("fresh.start", "reserve");
         if reserve > target {
@@ -92,18 +84,6 @@ pub fn effort(
                 .with("note", Fact::Words(restriction.note.clone())),
         );
     }
-    let more = ground
-        .conditions_now()
-        .filter(|c| c.extra_reserve > 0.0)
-        .max_by(|a, b| a.extra_reserve.total_cmp(&b.extra_reserve));
-    if let Some(condition) = more {
-        target += condition.extra_reserve;
-        reasons.push(
-            Reason::new(rules, ReasonCode::ConditionReserve, &format!("condition.{}", condition.id))
-                .with("condition", Fact::Condition(condition.id.clone()))
-                .number("target", target),
-        );
-    }
     let fewer = |sets: &mut u8, rule: &str| {
         let most = rules.number(rule, "sets");
         if f64::from(*sets) > most && most >= 1.0 {
@@ -116,12 +96,34 @@ pub fn effort(
         let why = Reason::new(rules, ReasonCode::LearnFirst, "learn.first");
         reasons.push(why.number("target", target).number("sets", f64::from(sets)));
     }
+    // What asks for more in reserve comes on top of what asks for so much at least.
+    if ground.light_week && !pattern.goes_on_meanwhile() {
+        let rule = "programme.light-week";
+        target += rules.number(rule, "more_reserve");
+        let share = rules.number(rule, "share").clamp(0.0, 1.0);
+        sets = (libm::ceil(f64::from(sets) * share - 1e-9) as u8).max(1);
+        let why = Reason::new(rules, ReasonCode::LightWeek, rule);
+        reasons.push(why.number("target", target).number("sets", f64::from(sets)));
+    }
+    let more = ground
+        .conditions_now()
+        .filter(|c| c.extra_reserve > 0.0)
+        .max_by(|a, b| a.extra_reserve.total_cmp(&b.extra_reserve));
+    if let Some(condition) = more {
+        target += condition.extra_reserve;
+        reasons.push(
+            Reason::new(rules, ReasonCode::ConditionReserve, &format!("condition.{}", condition.id))
+                .with("condition", Fact::Condition(condition.id.clone()))
+                .number("target", target),
+        );
+    }
     if ground.today.contains(&TodayThing::AfterIllness) && !pattern.goes_on_meanwhile() {
         target += rules.number("today.after-illness", "more_reserve");
         fewer(&mut sets, "today.after-illness");
         let why = Reason::new(rules, ReasonCode::AfterIllness, "today.after-illness");
         reasons.push(why.number("target", target).number("sets", f64::from(sets)));
     }
+    let as_many = sets;
     let today = match readiness {
         None | Some(Readiness::Usual) => None,
         Some(Readiness::Tired) => Some("today.tired"),
@@ -130,10 +132,11 @@ pub fn effort(
             Some("today.unwell")
         }
     };
+    let goes_on = pattern.goes_on_meanwhile();
     if let Some(rule) = today
-        && !pattern.goes_on_meanwhile()
+        && (!goes_on || sets < as_many)
     {
-        target += rules.number(rule, "more_reserve");
+        target += if goes_on { 0.0 } else { rules.number(rule, "more_reserve") };
         reasons.push(
             Reason::new(rules, ReasonCode::TiredToday, rule)
                 .number("target", target)

@@ -155,10 +155,11 @@ fn go_on(entry: &mut LadderState, id: &LadderId, run: &Run, effects: &Effects) {
     let shown = shown_level(run, id);
     // A session that went on unloaded because of another ladder says nothing of the level of this one.
     let unloaded = effects.unloaded.is_some() && shown.is_some_and(|s| exposed.level < s);
-    // Neither does a day without her kit, or with a child in the room: her place is kept.
+    // Neither does a day without her kit, or with a child in the room: her place is kept, also where the nearest that was
+    // left lay above it.
     let said = run.check_in.as_ref().map_or(&[][..], |c| &c.today);
     let for_the_day = said.iter().any(|t| matches!(t, TodayThing::NoKit | TodayThing::ChildNear));
-    if for_the_day && exposed.symptom_free && entry.level.is_some_and(|standing| exposed.level < standing) {
+    if for_the_day && exposed.symptom_free && entry.level.is_some_and(|standing| exposed.level != standing) {
         return;
     }
     if !exposed.symptom_free || unloaded {

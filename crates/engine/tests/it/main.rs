@@ -7,6 +7,7 @@ mod advice;
 mod ahead;
 mod catalogue;
 mod class;
+mod eased;
 mod effort;
 mod finding;
 mod gains;

@@ -2,31 +2,39 @@
 
 use newel_engine::history::History;
 use newel_engine::ids::RunId;
-use newel_engine::proposal::{Bench, Inputs, Outcome, SessionProposal};
+use newel_engine::programme::{Block, PlanSession, Slot};
+use newel_engine::proposal::{Bench, Gate, Inputs, Outcome, SessionProposal, Turn};
 use newel_engine::state::{Frame, State};
 use newel_engine::strength::Tracker;
+use newel_engine::weeks::next_session;
 use serde_json::{Value, json};
 
 use crate::draw::Scene;
+
 /// The case as one JSON object, with a last question on the day that the log has come to.
 pub fn of(scene: &Scene<'_>, seed: u64, number: u64) -> Value {
     let mut asks = scene.asks.clone();
-    asks.push(ask(scene, None).1);
+    let history = History::of(&scene.pen.records);
+    if let Some(next) = next_session(&history, &scene.programme) {
+        let (_, mut last) = ask(scene, None, &next);
+        // Which session comes next is a question, too.
+        last["next"] = json!(true);
+        asks.push(last);
+    }
     json!({
         "seed": seed, "number": number, "habit": format!("{:?}", scene.habit), "records": scene.pen.records,
-        "programme": scene.programme, "starts": scene.starts, "asks": asks,
-        "states": states(scene, &History::of(&scene.pen.records)),
+        "own": scene.own, "programme": scene.programme, "starts": scene.starts, "asks": asks, "turns": scene.turns,
+        "states": states(scene, &history),
     })
 }
 
-/// What the engine proposes now, and the same as a question with its answer: how much of the log was known, the
-/// effort of each slot as it is given, and the answer.
-pub fn ask(scene: &Scene<'_>, run: Option<RunId>) -> (SessionProposal, Value) {
+/// What the engine proposes now for a session of the week, and the same as a question with its answer: how much of the
+/// log was known, the effort of each slot, and the proposal.
+pub fn ask(scene: &Scene<'_>, run: Option<RunId>, session: &PlanSession) -> (SessionProposal, Value) {
     let history = History::of(&scene.pen.records);
     let bench = Bench::of(inputs(scene, &history, run));
-    let session = &scene.programme.sessions[0];
     let proposal = bench.propose(session);
-    let given: Vec<Value> = session
+    let efforts: Vec<Value> = session
         .slots()
         .filter_map(|(block, slot)| {
             let ladder = scene.catalogue.ladder(&slot.ladder)?;
@@ -46,12 +54,41 @@ pub fn ask(scene: &Scene<'_>, run: Option<RunId>) -> (SessionProposal, Value) {
                 "amount": t.target.count(), "purpose": t.purpose, "reserve": t.reserve,
                 "reasons": p.reasons.all().iter().map(|r| json!(r.code)).collect::<Vec<_>>(),
             }),
-            Outcome::Rest => json!({ "slot": p.slot, "rests": true }),
+            Outcome::Rest => json!({
+                "slot": p.slot, "rests": true,
+                "reasons": p.reasons.all().iter().map(|r| json!(r.code)).collect::<Vec<_>>(),
+            }),
         })
         .collect();
-    let known = scene.pen.records.len();
-    let ask = json!({ "known": known, "day": scene.pen.today(), "given": given, "says": says });
+    let ask = json!({
+        "known": scene.pen.records.len(), "day": scene.pen.today(), "run": run, "session": session.id,
+        "open": proposal.gate == Gate::Open, "efforts": efforts, "says": says,
+    });
     (proposal, ask)
+}
+
+/// What a slot asks for now, in a run; and the same as a question with its answer.
+pub fn turn(
+    scene: &Scene<'_>,
+    run: RunId,
+    session: &PlanSession,
+    block: &Block,
+    slot: &Slot,
+) -> (Turn, Value) {
+    let history = History::of(&scene.pen.records);
+    let turn = Bench::of(inputs(scene, &history, Some(run))).turn(block, slot);
+    let says = match &turn {
+        Turn::Do(plan) => json!({
+            "variant": plan.variant, "load": plan.load, "lighter": plan.lighter, "amount": plan.target.count(),
+            "purpose": plan.purpose,
+        }),
+        Turn::Over(_) => Value::Null,
+    };
+    let told = json!({
+        "known": scene.pen.records.len(), "day": scene.pen.today(), "run": run, "session": session.id, "slot": slot.id,
+        "says": says,
+    });
+    (turn, told)
 }
 
 /// What a proposal today is made from.

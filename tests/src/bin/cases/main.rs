@@ -4,10 +4,15 @@
 //! The logs come from a seed: the same seed gives the same lines on every machine, in whatever order they are written.
 
 mod answer;
+mod care;
 mod draw;
 mod filter;
+mod own;
 mod pen;
+mod plan;
+mod put_right;
 mod sets;
+mod things;
 
 use std::io::Write as _;
 use std::sync::atomic::{AtomicU64, Ordering};

@@ -5,18 +5,22 @@ use std::sync::Arc;
 use newel_engine::catalogue::{Place, Variant};
 use newel_engine::ground::Ground;
 use newel_engine::history::History;
-use newel_engine::ids::{RecordId, RunId};
+use newel_engine::ids::{ProgrammeId, RunId};
 use newel_engine::kit::Load;
-use newel_engine::programme::{Amount, BlockForm, Slot};
-use newel_engine::proposal::{Outcome, Prescription};
-use newel_engine::record::{NextDay, Payload, Purpose, Readiness, Reserve, SetDone, Side, SkipWhy, Versions};
-use newel_engine::simulate::Chance;
+use newel_engine::programme::{Amount, Block, BlockPart, PlanSession, Slot};
+use newel_engine::proposal::{Outcome, Prescription, SessionProposal, Turn};
+use newel_engine::reason::ReasonCode;
+use newel_engine::record::{NextDay, Payload, Purpose, Reserve, SetDone, Side, SkipWhy, Versions};
 use newel_engine::strength::effective_load;
 use newel_engine::units::Kg;
+use newel_engine::weeks::{next_session, planned_session};
+use uuid::Uuid;
 
-use crate::answer;
-use crate::draw::{Scene, one_of, some_load};
+use crate::draw::{Scene, one_of};
 use crate::pen::{LAPTOP, PHONE};
+use crate::put_right::put_right;
+use crate::things::{some_load, weight};
+use crate::{answer, care};
 
 /// How a person answers, for a whole log.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -61,22 +65,34 @@ pub fn session(scene: &mut Scene<'_>) {
     let days = (scene.pen.today() - scene.began).num_days();
     scene.client.day(days as f64);
     scene.pen.device = if scene.chance.happens(0.15) { LAPTOP } else { PHONE };
+    let next = next_session(&History::of(&scene.pen.records), &scene.programme).map(|s| s.id);
+    let id = match next {
+        Some(next) if scene.chance.happens(0.85) => next,
+        Some(_) | None => {
+            let ids: Vec<_> = scene.programme.sessions.iter().map(|s| s.id.clone()).collect();
+            one_of(&mut scene.chance, &ids).clone()
+        }
+    };
     if scene.chance.happens(0.9) {
-        let readiness = match scene.chance.between(0, 11) {
-            0 => Readiness::Tired,
-            1 => Readiness::Unwell,
-            _ => Readiness::Usual,
-        };
-        scene.pen.write(Payload::CheckIn { run, readiness, symptoms: Vec::new(), today: Vec::new() });
+        care::check_in(scene, run);
     }
-    let (day, programme, revision) = (scene.pen.today(), scene.programme.id, scene.programme.revision);
-    let session = scene.programme.sessions[0].id.clone();
-    scene.pen.write(Payload::SessionStarted { run, day, programme, revision, session });
-    let (shown, ask) = answer::ask(scene, Some(run));
+    // Now and then it belongs to an earlier programme, and is none of this one's weeks.
+    let other = scene.chance.happens(0.03);
+    let programme = if other { ProgrammeId(Uuid::from_u128(8)) } else { scene.programme.id };
+    let (day, revision) = (scene.pen.today(), scene.programme.revision);
+    scene.pen.write(Payload::SessionStarted { run, day, programme, revision, session: id.clone() });
+    if scene.chance.happens(0.03) {
+        let mass = weight(&mut scene.chance, 45.0, 110.0);
+        scene.pen.write(Payload::BodyMass { mass });
+    }
+    let history = History::of(&scene.pen.records);
+    let Some(session) = planned_session(&history, &scene.programme, &id, Some(run)) else { return };
+    let (shown, ask) = answer::ask(scene, Some(run), &session);
     if scene.chance.happens(0.3) {
         scene.asks.push(ask);
     }
-    if scene.chance.happens(0.93) {
+    let kept = scene.chance.happens(0.93);
+    if kept {
         let versions = Versions { engine: newel_engine::ENGINE_VERSION.into(), catalogue: 1, rules: 1 };
         let result = Arc::new(shown.clone());
         scene.pen.write(Payload::ProposalShown {
@@ -86,12 +102,11 @@ pub fn session(scene: &mut Scene<'_>) {
             versions,
             result,
         });
+        answer_ten_reps(scene, &shown);
     }
-    let slots: Vec<(BlockForm, u8, Slot)> = scene.programme.sessions[0]
-        .slots()
-        .map(|(block, slot)| (block.form, block.rounds, slot.clone()))
-        .collect();
-    for (form, rounds, slot) in slots {
+    // Some sessions are watched set by set; there she mostly does what each set asks for.
+    let watched = (kept && scene.chance.happens(0.35)).then_some(&session);
+    for (block, slot) in session.slots() {
         let prescribed = shown.slots.iter().find(|p| p.slot == slot.id).and_then(|p| match &p.outcome {
             Outcome::Train(prescription) => Some(prescription.clone()),
             Outcome::Rest => None,
@@ -100,7 +115,7 @@ pub fn session(scene: &mut Scene<'_>) {
         if prescribed.is_none() && scene.chance.happens(0.9) {
             continue;
         }
-        slot_done(scene, run, form, rounds, &slot, prescribed.as_ref());
+        slot_done(scene, run, block, slot, prescribed.as_ref(), watched);
     }
     if scene.chance.happens(0.9) {
         scene.pen.write(Payload::SessionEnded { run, effort: Some(5), minutes: Some(25), note: None });
@@ -113,13 +128,26 @@ pub fn session(scene: &mut Scene<'_>) {
     }
 }
 
+/// "Ten reps with what?", answered on the card of the first set.
+fn answer_ten_reps(scene: &mut Scene<'_>, shown: &SessionProposal) {
+    for proposal in &shown.slots {
+        let Outcome::Train(prescription) = &proposal.outcome else { continue };
+        let asked = proposal.reasons.all().iter().any(|r| r.code == ReasonCode::StartLightest);
+        let Some(place) = scene.catalogue.place(&prescription.variant) else { continue };
+        if asked && scene.chance.happens(0.2) {
+            let load = some_load(&mut scene.chance, place.variant);
+            scene.pen.write(Payload::TenReps { variant: prescription.variant.clone(), load });
+        }
+    }
+}
+
 fn slot_done(
     scene: &mut Scene<'_>,
     run: RunId,
-    form: BlockForm,
-    rounds: u8,
+    block: &Block,
     slot: &Slot,
     prescribed: Option<&Prescription>,
+    watched: Option<&PlanSession>,
 ) {
     let Some((place, mut load)) = choose(scene, slot, prescribed) else { return };
     let variant = place.variant.clone();
@@ -127,12 +155,13 @@ fn slot_done(
         let (slot, variant) = (slot.id.clone(), variant.id.clone());
         scene.pen.write(Payload::OptionChosen { run, slot, variant });
     }
-    let planned = prescribed.map_or(rounds, |p| p.sets);
-    let purpose = match prescribed.map(|p| p.purpose) {
-        _ if form == BlockForm::Finisher => Purpose::Finisher,
+    let planned = prescribed.map_or(block.rounds, |p| p.sets);
+    let mut purpose = match (block.form.part(), prescribed.map(|p| p.purpose)) {
+        (BlockPart::Finisher, _) => Purpose::Finisher,
+        (BlockPart::WarmUp | BlockPart::CoolDown, _) => Purpose::Ease,
         _ if scene.chance.happens(0.02) => Purpose::Learn,
-        Some(Purpose::Find) => Purpose::Find,
-        _ => Purpose::Work,
+        (BlockPart::Work, Some(purpose @ (Purpose::Find | Purpose::Learn))) => purpose,
+        (BlockPart::Work, _) => Purpose::Work,
     };
     for round in 0..planned {
         if scene.chance.happens(0.04) {
@@ -155,7 +184,21 @@ fn slot_done(
             (true, true) => &[Some(Side::Right)],
         };
         for side in sides {
-            let mut set = drawn_set(scene, run, slot, round, &variant, &load, purpose, prescribed);
+            let mut asked = None;
+            if let Some(session) = watched {
+                let (turn, told) = answer::turn(scene, run, session, block, slot);
+                scene.turns.push(told);
+                if let Turn::Do(plan) = turn
+                    && plan.variant == variant.id
+                    && scene.chance.happens(0.75)
+                {
+                    let lighter = plan.lighter.clone().filter(|_| scene.chance.happens(0.6));
+                    load = lighter.unwrap_or_else(|| plan.load.clone());
+                    purpose = plan.purpose;
+                    asked = Some(plan.target.count());
+                }
+            }
+            let mut set = drawn_set(scene, run, slot, round, &variant, &load, purpose, prescribed, asked);
             set.side = *side;
             scene.pen.write(Payload::SetDone(set));
         }
@@ -215,9 +258,10 @@ fn drawn_set(
     load: &Load,
     purpose: Purpose,
     prescribed: Option<&Prescription>,
+    asked: Option<u16>,
 ) -> SetDone {
     let range = prescribed.map_or(slot.dose.amount, |p| p.range);
-    let asked = prescribed.map_or(range.low(), |p| p.target.count());
+    let asked = asked.unwrap_or_else(|| prescribed.map_or(range.low(), |p| p.target.count()));
     let timed = matches!(range, Amount::Seconds { .. });
     let habit = scene.habit;
     let target = prescribed.and_then(|p| p.reserve).unwrap_or(3.0) as i64;
@@ -253,6 +297,9 @@ fn drawn_set(
         | Habit::Steep => None,
     };
     let (count, said) = true_set.unwrap_or((count, said));
+    // A load that is looked for is often far too light.
+    let easy = purpose == Purpose::Find && prescribed.is_some() && scene.chance.happens(0.4);
+    let (count, said) = if easy { (asked, 5) } else { (count, said) };
     let chance = &mut scene.chance;
     // A slip of the finger, far beyond what the model says anything about.
     let count =
@@ -321,74 +368,7 @@ fn near_load(scene: &mut Scene<'_>, variant: &Variant, load: &Load) -> Load {
 }
 
 /// The last tap means "5 or more".
-fn reserve_of(said: i64) -> Reserve {
+pub fn reserve_of(said: i64) -> Reserve {
     let said = u8::try_from(said.clamp(0, 5)).unwrap_or(0);
     if said >= 5 { Reserve::AtLeast(5) } else { Reserve::Exactly(said) }
-}
-
-/// Sets of a run so far, with their records.
-fn sets_of(scene: &Scene<'_>, run: Option<RunId>) -> Vec<(RecordId, SetDone)> {
-    let records = scene.pen.records.iter();
-    records
-        .filter_map(|r| match &r.payload {
-            Payload::SetDone(set) if run.is_none_or(|run| set.run == run) => Some((r.id, set.clone())),
-            _ => None,
-        })
-        .collect()
-}
-
-/// Corrections and withdrawals: by one device or two, of one another, taken back.
-fn put_right(scene: &mut Scene<'_>, run: RunId) {
-    let sets = sets_of(scene, Some(run));
-    if sets.is_empty() {
-        return;
-    }
-    let (target, set) = one_of(&mut scene.chance, &sets).clone();
-    let changed = |chance: &mut Chance, set: &SetDone| {
-        let mut set = set.clone();
-        if set.seconds.is_none() {
-            set.reps = u16::try_from(chance.between(1, 16)).unwrap_or(8);
-        }
-        set.reserve = (!chance.happens(0.1)).then(|| reserve_of(chance.between(0, 5)));
-        Payload::SetDone(set)
-    };
-    let corrects =
-        |target: RecordId, instead: Payload| Payload::Correction { target, instead: Box::new(instead) };
-    match scene.chance.between(0, 5) {
-        0 => {
-            scene.pen.write(Payload::Withdrawal { target });
-        }
-        1 | 2 => {
-            let instead = changed(&mut scene.chance, &set);
-            scene.pen.write(corrects(target, instead));
-        }
-        3 => {
-            let (one, other) = (changed(&mut scene.chance, &set), changed(&mut scene.chance, &set));
-            scene.pen.write_on(PHONE, corrects(target, one));
-            scene.pen.write_on(LAPTOP, corrects(target, other));
-        }
-        4 => {
-            let instead = changed(&mut scene.chance, &set);
-            let first = scene.pen.write(corrects(target, instead));
-            let instead = changed(&mut scene.chance, &set);
-            scene.pen.write(corrects(first, instead));
-        }
-        _ => {
-            let instead = changed(&mut scene.chance, &set);
-            let first = scene.pen.write(corrects(target, instead));
-            scene.pen.write(Payload::Withdrawal { target: first });
-        }
-    }
-}
-
-/// What comes after the last session: a set of an earlier one that was written late, by the other device.
-pub fn afterthoughts(scene: &mut Scene<'_>) {
-    let sets = sets_of(scene, None);
-    if sets.is_empty() || !scene.chance.happens(0.2) {
-        return;
-    }
-    let (_, mut late) = one_of(&mut scene.chance, &sets).clone();
-    late.round = late.round.saturating_add(u8::try_from(scene.chance.between(0, 1)).unwrap_or(0));
-    late.reps = u16::try_from(scene.chance.between(1, 14)).unwrap_or(8);
-    scene.pen.write_on(LAPTOP, Payload::SetDone(late));
 }

@@ -87,7 +87,7 @@ impl LoadCase<'_> {
             step = None;
         }
         if self.nothing_grows(place) {
-            // Of help there is no share, so a cap alone would not hold it.
+            // With help as with a weight: she moves no more of herself than last time.
             bound = bound.min(last_kg);
             step = None;
         }

@@ -84,6 +84,27 @@ impl LoadCase<'_> {
         Some((load.clone(), last.clone()))
     }
 
+    /// While she learns, the moves come first: the lightest that there is, whatever was written, answered or done before.
+    pub(super) fn learn(&self, place: &Place<'_>) -> Option<Pick> {
+        let load = self.permitted_by_cap(place).into_iter().next()?;
+        let reason = if matches!(load, Load::Nothing) {
+            self.start(place)?.1
+        } else {
+            Reason::new(self.rules(), ReasonCode::StartLightest, "load.first")
+                .with("variant", Fact::Variant(place.variant.id.clone()))
+                .with("load", Fact::Load(load.clone()))
+        };
+        Some(Pick {
+            load,
+            target: self.as_target(self.range.low()),
+            aim: self.effort.target,
+            purpose: Purpose::Learn,
+            reasons: vec![reason],
+            too_hard: false,
+            gap: false,
+        })
+    }
+
     pub(super) fn first(&self, place: &Place<'_>) -> Option<Pick> {
         let (load, reason) = self.start(place)?;
         let finding = matches!(self.range, Amount::Reps { .. })
@@ -94,24 +115,6 @@ impl LoadCase<'_> {
             && !self.bottom_only
             && !self.way_down(place)
             && self.finding_allowed(place);
-        if self.ground.learning && !place.ladder.pattern.goes_on_meanwhile() {
-            // The moves come first: the lightest that there is, whatever was written or answered.
-            let load = self.permitted_by_cap(place).into_iter().next()?;
-            let light = Reason::new(self.rules(), ReasonCode::StartLightest, "load.first")
-                .with("variant", Fact::Variant(place.variant.id.clone()))
-                .with("load", Fact::Load(load.clone()));
-            let reasons = if matches!(load, Load::Nothing) { vec![reason] } else { vec![light] };
-            let (target, aim) = (self.as_target(self.range.low()), self.effort.target);
-            return Some(Pick {
-                load,
-                target,
-                aim,
-                purpose: Purpose::Learn,
-                reasons,
-                too_hard: false,
-                gap: false,
-            });
-        }
         Some(Pick {
             load,
             target: self.as_target(self.range.low()),

@@ -169,6 +169,9 @@ impl LoadCase<'_> {
 
     fn pick_within(&self, place: &Place<'_>) -> Option<Pick> {
         let uses = self.uses_of(place);
+        if self.ground.learning && !place.ladder.pattern.goes_on_meanwhile() {
+            return self.learn(place);
+        }
         let Some(last) = uses.last() else { return self.first(place) };
         // A load of another make, say one weight where a pair is held, tells nothing of this variant.
         let same_make = |l: &&Load| self.ground.loads(place).first().is_some_and(|own| l.is_same_make(own));

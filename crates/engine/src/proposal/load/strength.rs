@@ -102,6 +102,7 @@ impl LoadCase<'_> {
         let high = if hold_bottom {
             self.range.low()
         } else if bounds.nothing_grows {
+            // No more than in the last round that was done whole, and where there is none the bottom of the range.
             let last = exposures.last().and_then(|e| e.count).unwrap_or(0);
             last.clamp(self.range.low(), self.range.high())
         } else {
