@@ -62,7 +62,7 @@ LEAST = {
     "proposals where a light week finds nothing light enough at the level": 5,
     **{f"turns {name}": 200 for name in (
         "to step up", "with a lighter load", "with a load that she made lighter", "with an answer just given", "with another option",
-        "eased with a weight", "to nothing",
+        "eased with a weight", "to nothing", "with fewer reps", "with more reps",
     )},
 }
 # Logs that one worker asks the exporter for at a time.
@@ -157,10 +157,7 @@ def dosed_first(case, ask):
 def compare_turn(told, case, counts):
     """One set in hand."""
     says = told["says"]
-    here, notes = case.turn(told, says and says["amount"])
-    if here and says and here["amount"] is None:
-        # Reps of a working set after the first are not worked out here.
-        here["amount"] = says["amount"]
+    here, notes = case.turn(told)
     counts["turns"] += 1
     counts.update(f"turns {note}" for note in notes)
     counts["turns to nothing"] += says is None

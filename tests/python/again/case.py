@@ -65,7 +65,7 @@ class Case:
                 given = effort(grounds, block, slot)
                 choice = Choice(block, slot, grounds, given, earlier)
                 proposal = choice.propose()
-                if proposal and block["form"] == "finisher":
+                if proposal and block["form"] == "finisher" and proposal["purpose"] != "learn":
                     proposal["purpose"] = "finisher"
                 if proposal and block["form"] in ("warm_up", "cool_down"):
                     proposal["purpose"] = "ease"
@@ -75,6 +75,6 @@ class Case:
                 made[slot["id"]] = given, proposal, choice.notes
         return made
 
-    def turn(self, asked, reps):
-        """What the set in hand of a slot asks for; `reps` are those that it was told to do."""
-        return turn(self, asked, reps)
+    def turn(self, asked):
+        """What the set in hand of a slot asks for."""
+        return turn(self, asked)

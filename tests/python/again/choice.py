@@ -2,7 +2,7 @@
 
 from . import constants as k
 from . import kit, strength
-from .kit import loaded
+from .kit import eased
 
 
 class Choice:
@@ -15,16 +15,15 @@ class Choice:
         amount = slot["dose"]["amount"]
         self.by, self.low, self.high = amount["by"], amount["low"], amount["high"]
         self.exposures = self.past.exposures.get(self.ladder["id"], [])
-        self.override = grounds.override(self.exposures)
+        self.override = grounds.override_today(self.exposures)
         # Breathing, pelvic floor and mobility go on as they are.
         goes_on = self.ladder["pattern"] in k.GOES_ON
-        self.light, self.learns = grounds.today.light and not goes_on, grounds.today.learning and not goes_on
+        self.light, self.learns = grounds.nothing_grows(), grounds.today.learning and not goes_on
         # What made a difference here, for the count of cases.
         self.notes = set()
         # No heavier than this in kg, and no more than the bottom of the range.
         self.cap, self.bottom_only = None, False
-        eases = block["form"] in ("warm_up", "cool_down")
-        self.ease(eases and any(loaded(self.ladder, v) for level in self.ladder["levels"] for v in level["variants"]))
+        self.ease(block["form"] in ("warm_up", "cool_down") and eased(self.ladder))
 
     # -- the level (5.4)
 
@@ -34,13 +33,6 @@ class Choice:
         if not levels:
             return None
         level, more = self.level_today(levels)
-        if self.light:
-            # Nothing grows: the level is where it was, also where the coach has just set a higher one.
-            standing = self.past.levels.get(self.ladder["id"])
-            more = 0
-            if standing is not None and level > standing and self.can_do(standing):
-                level = standing
-                self.notes.add("a light week keeps the level")
         if self.cap is not None and not self.bottom_only:
             # Nothing light enough here: the nearest below that has something.
             light = next((l for l in reversed(range(level + 1)) if self.can_do(l)), level)
@@ -106,6 +98,9 @@ class Choice:
         level = nearest(levels, standing)
         above = [l for l in levels if l > level]
         if level != standing or not above or not self.due(level):
+            return level, 0
+        if self.grounds.no_level_up(level, above[0]):
+            self.notes.add("a light week keeps the level" if self.light else "a day that leaves a level out")
             return level, 0
         if self.start_holds(self.variant_at(above[0])):
             return above[0], 0

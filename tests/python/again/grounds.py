@@ -32,8 +32,8 @@ class Grounds:
         return max((self.day - date.fromisoformat(since)).days, 0) // 7 if since else None
 
     def finding_allowed(self):
-        """Finding sets never before 12 weeks after birth, and none in a light week."""
-        return not self.today.light and (self.weeks_after() is None or self.weeks_after() >= k.FINDING_FROM_WEEK)
+        """Finding sets never before 12 weeks after birth, and none where nothing grows."""
+        return not self.nothing_grows() and (self.weeks_after() is None or self.weeks_after() >= k.FINDING_FROM_WEEK)
 
     def unloaded(self):
         """No load in the first six weeks after a birth or a loss."""
@@ -115,6 +115,40 @@ class Grounds:
         """No landing while pregnant, and after a birth or a loss none before the checks, which these logs do not hold."""
         return self.weeks_pregnant() is None and self.weeks_after() is None
 
+    # -- what grows
+
+    def goes_on(self):
+        """Breathing, pelvic floor and mobility go on as they are."""
+        return self.ladder["pattern"] in k.GOES_ON
+
+    def nothing_grows(self):
+        """In a light week and in the easy sessions after an illness level, load and count stay where they are."""
+        return (self.today.light or self.today.after_illness) and not self.goes_on()
+
+    def nothing_grew(self, run_id):
+        """The ladder was shown on a day on which nothing grows."""
+        run = next(r for r in self.case.log.runs if r.id == run_id)
+        slots = (run.shown or {}).get("slots", [])
+        codes = {why["code"] for p in slots if p["ladder"] == self.ladder["id"] for why in p["reasons"]}
+        return bool(codes & {"light-week", "after-illness"})
+
+    def no_level_up(self, level, above):
+        """Nothing grows, or between the two a level is closed for the day alone."""
+        between = [(n, v) for n in range(level + 1, above) for v in self.ladder["levels"][n]["variants"]]
+        for_the_day = any(self.closed_for_the_day(n, v) for n, v in between)
+        return self.nothing_grows() or for_the_day
+
+    def closed_for_the_day(self, level, variant):
+        """Closed, and open but for what is said of the day: no kit, or a child in the room."""
+        slot = {"levels": None}
+        if self.is_open(level, variant, slot):
+            return False
+        things, owned = self.today.things, self.kit
+        self.today.things, self.kit = set(), self.case.log.kit
+        usually = self.is_open(level, variant, slot)
+        self.today.things, self.kit = things, owned
+        return usually
+
     # -- what is open
 
     def kit_loads(self, variant):
@@ -172,9 +206,23 @@ class Grounds:
 
     # -- what the coach and she said
 
+    def override_today(self, exposures):
+        """What the coach set, as far as it counts today: where nothing grows, a higher level or a heavier load waits."""
+        override = self.override(exposures)
+        standing = self.case.past.levels.get(self.ladder["id"])
+        if not override or not self.nothing_grows() or not exposures:
+            return override
+        level, last = self.level_of(override), exposures[-1]
+        higher = standing is not None and level is not None and level > standing
+        variant = self.case.catalogue.variant(override["variant"]) if override["variant"] else last.variant
+        heavier = override["load"] and kit.external(variant, override["load"]) > kit.external(last.variant, last.load)
+        return None if higher or heavier else override
+
     def override(self, exposures):
-        """What the coach set on the ladder after the last exposure of it; None if nothing."""
-        since = exposures[-1].started if exposures else None
+        """What the coach set on the ladder after the last exposure of it; None if nothing. An exposure that came where
+        nothing grows has not used it up."""
+        used = [e for e in exposures if not self.nothing_grew(e.run)]
+        since = used[-1].started if used else None
         fresh = self.case.past.fresh
         later = [
             start

@@ -47,11 +47,11 @@ def effective(variant, load, body_kg):
     return max(held + variant["share"]["share"] * body, LEAST_EFFECTIVE_KG)
 
 
-def loaded(ladder, variant):
-    """Something is held with it, or it has a strength state: eased, it is done with the least that there is. What goes on
+def eased(ladder):
+    """Something of a ladder is held or has a strength state: eased, it is done with the least that there is. What goes on
     while all else rests goes on in a warm-up, too."""
-    held = variant["loading"]["with"] != "body" and ladder["pattern"] not in GOES_ON
-    return bool(variant.get("group")) or held
+    every = [v for level in ladder["levels"] for v in level["variants"]]
+    return ladder["pattern"] not in GOES_ON and any(v.get("group") or v["loading"]["with"] != "body" for v in every)
 
 
 def loads(variant, kit):

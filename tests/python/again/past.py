@@ -5,7 +5,7 @@ from functools import reduce
 
 from . import constants as k
 from . import kit, strength
-from .kit import loaded
+from .kit import eased
 
 # What a set is measured by where no proposal was shown for it: range, reserve aimed at, floor.
 UNSHOWN = {"range": {"by": "reps", "low": 8, "high": 12}, "reserve": 3.0, "floor": 1.0}
@@ -188,7 +188,7 @@ class Past:
         for wanted in (("finisher", "ease"), ("work", "find")):
             for s in run.sets:
                 ladder, _, variant = self.catalogue.places[s["variant"]]
-                if s["purpose"] in wanted and not (s["purpose"] == "ease" and loaded(ladder, variant)):
+                if s["purpose"] in wanted and not (s["purpose"] == "ease" and eased(ladder)):
                     last[s["ladder"]] = used[s["variant"]] = s
                     if variant.get("group") and "work" in wanted:
                         self.held[variant["group"]] = kit.external(variant, s["load"])

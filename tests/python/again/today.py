@@ -22,10 +22,14 @@ class Today:
         self.body_kg = k.ASSUMED_BODY_KG if known is None else known
 
     def is_back_since_last(self):
-        """Two sessions are easy: the one that is the first after an illness, and the next one that is trained."""
-        earlier = [
-            r
-            for r in self.case.log.runs
-            if r.sets and (self.run is None or (r is not self.run and r.started <= self.run.started))
-        ]
-        return any("after_illness" in r.today for r in earlier[-(k.ILLNESS_SESSIONS - 1) :])
+        """Two sessions are easy: the one that is the first after an illness, and the next one that is trained. What was said
+        before one that was not trained holds for the next."""
+        earlier = [r for r in self.case.log.runs if self.run is None or (r is not self.run and r.started <= self.run.started)]
+        trained = 0
+        for run in reversed(earlier):
+            trained += bool(run.sets)
+            if trained >= k.ILLNESS_SESSIONS:
+                return False
+            if "after_illness" in run.today:
+                return True
+        return False

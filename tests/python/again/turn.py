@@ -1,7 +1,6 @@
 """What the set in hand asks for (5.3, "in the session"): the load, a lighter one where the floor is near, finding sets.
 
-How many reps a working set asks for once a set of the slot is done is not worked out here: it is taken as told, and the
-lighter load follows from it.
+Once a set of the slot is done, the reps of the next working set are chosen anew, and the lighter load follows from them.
 """
 
 from datetime import date
@@ -14,9 +13,9 @@ from .grounds import Grounds
 from .today import Today
 
 
-def turn(case, asked, reps):
-    """Variant, load, lighter load, purpose, and reps where they are those of the proposal or of a step of finding (None
-    where nothing is left to do); and notes of what made a difference."""
+def turn(case, asked):
+    """Variant, load, lighter load, purpose and reps (None where nothing is left to do); and notes of what made a
+    difference."""
     today = Today(case, date.fromisoformat(asked["day"]), asked["run"])
     run = today.run
     block, slot = next(
@@ -29,7 +28,7 @@ def turn(case, asked, reps):
     if shown is None:
         return None, set()
     in_hand = Turn(case, today, block, slot, shown)
-    return in_hand.says(reps), in_hand.notes
+    return in_hand.says(), in_hand.notes
 
 
 class Turn:
@@ -52,7 +51,7 @@ class Turn:
             self.choice.cap = None
         self.why = next(p["reasons"] for p in self.run.shown["slots"] if p["slot"] == slot["id"])
 
-    def says(self, reps):
+    def says(self):
         variant = self.option()
         if variant is None:
             return None
@@ -62,9 +61,9 @@ class Turn:
             if purpose not in ("finisher", "ease"):
                 purpose = found
         self.variant, self.load, self.purpose = variant, load, purpose
-        self.amount = self.reps_in_hand(amount)
+        self.amount = self.planned = amount
         self.lighter = None
-        self.regulate(reps)
+        self.regulate()
         self.note()
         return {
             "variant": variant["id"],
@@ -74,13 +73,11 @@ class Turn:
             "purpose": self.purpose,
         }
 
-    def reps_in_hand(self, amount):
-        """Reps of the set: those of the proposal before the first one. What they become after it is not worked out: None."""
-        return None if self.done else amount
-
     def note(self):
         """What made a difference, for the count of cases."""
         kind = {
+            "with fewer reps": self.purpose == "work" and self.amount < self.planned,
+            "with more reps": self.purpose == "work" and self.amount > self.planned,
             "with another option": self.variant["id"] != self.shown["variant"],
             "with an answer just given": self.answered(self.variant),
             "eased with a weight": self.choice.bottom_only and self.load["make"] != "nothing",
@@ -132,7 +129,28 @@ class Turn:
         w = self.choice.effective(self.variant, load)
         return strength.reserve(self.state, w, reps, self.j)[0] if w else None
 
-    def regulate(self, reps):
+    def reps_now(self, here):
+        """The reps of the range that bring the set in hand nearest the aim, the fewer on a tie; more than planned only where
+        that may be. The second side does what the first one did."""
+        codes = {reason["code"] for reason in self.why}
+        may_grow = not self.choice.careful and "lay-off" not in codes and not self.grounds.nothing_grows()
+        low = self.choice.low
+        high = max(self.choice.high, self.planned) if may_grow else self.planned
+        sides = [s for s in here if s["round"] == here[-1]["round"]]
+        if self.variant.get("per_side") and len(sides) < 2:
+            return min(max(here[-1]["reps"], low), max(high, low))
+        w = self.choice.effective(self.variant, self.load)
+        best, distance = low, None
+        for reps in range(low, high + 1):
+            risk = strength.chance_below(self.state, w, reps, self.j, self.shown["floor"])
+            if self.choice.careful and reps > low and risk > k.ALPHA:
+                break
+            off = abs(strength.reserve(self.state, w, reps, self.j)[0] - self.choice.target)
+            if distance is None or off < distance:
+                best, distance = reps, off
+        return best
+
+    def regulate(self):
         """A lighter load where the next set would likelier than not go under the floor; a heavier one only while it is found."""
         here = [s for s in self.done if s["variant"] == self.variant["id"]]
         if not here:
@@ -150,6 +168,9 @@ class Turn:
         if self.purpose == "find":
             return
         w = self.choice.effective(self.variant, self.load)
+        if w and self.purpose == "work" and not self.choice.bottom_only:
+            self.amount = self.reps_now(here)
+        reps = self.amount
         if w and strength.chance_below(self.state, w, reps, self.j, self.shown["floor"]) > k.LIGHTER_CHANCE:
             lighter = [l for l in self.loads() if self.kg(l) < self.kg(self.load) - 1e-9]
             meets = [l for l in lighter if (self.mean(l, reps) or float("-inf")) >= self.choice.target - k.SLACK]
