@@ -38,7 +38,7 @@ class Choice:
             # Nothing grows: the level is where it was, also where the coach has just set a higher one.
             standing = self.past.levels.get(self.ladder["id"])
             more = 0
-            if standing is not None and level > standing and self.can_do(standing):
+            if standing is not None and level > standing and self.grounds.open_at(standing, self.slot):
                 level = standing
                 self.notes.add("a light week keeps the level")
         if self.cap is not None and not self.bottom_only:
@@ -102,7 +102,7 @@ class Choice:
         above = [l for l in levels if l > level]
         if level != standing or not above or not self.due(level):
             return level, 0
-        if self.start_holds(self.variant_at(above[0])):
+        if self.light or self.start_holds(self.variant_at(above[0])):
             return above[0], 0
         return level, k.MORE_REPS
 

@@ -83,7 +83,6 @@ impl Bench<'_> {
     /// are done with the least load that there is, at the bottom of the range.
     fn ease(
         &self,
-        base: &LoadCase<'_>,
         block: &Block,
         pick: &mut LevelPick,
         state: Option<&crate::state::LadderState>,
@@ -98,8 +97,7 @@ impl Bench<'_> {
         let Some(state) = state.filter(|_| self.ground.light_week) else { return };
         pick.more_reps = 0;
         if let Some(standing) = state.level.filter(|standing| pick.level > *standing) {
-            let here = variant_at(open, standing, Some(state), None, Some((base, pick.cap))).is_some();
-            if here {
+            if open.iter().any(|p| p.level == usize::from(standing)) {
                 pick.level = standing;
                 // Nor does it say that the coach set a level that this week does not give.
                 let higher = [ReasonCode::LevelUp, ReasonCode::BackUp, ReasonCode::CoachSet];
@@ -211,7 +209,7 @@ impl Bench<'_> {
             self.keep_to_set(ladder, before, &open, &mut pick);
         }
         let goes_on = ladder.pattern.goes_on_meanwhile();
-        self.ease(&base, block, &mut pick, ladder_state.filter(|_| !goes_on), &open);
+        self.ease(block, &mut pick, ladder_state.filter(|_| !goes_on), &open);
         let mut reasons = std::mem::take(&mut pick.reasons);
         let fresh_variant = coach.and_then(|s| s.start.variant.as_ref());
         self.keep_to_cap(&base, &mut pick, ladder_state, &open);
