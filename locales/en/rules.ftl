@@ -60,7 +60,7 @@ rule-screen-again = Screening is due again in weeks { $trimester_2 } and { $trim
 rule-stage-dates-differ = A due date that was told and one that was reckoned are pointed out when they are further apart than { $to_8_weeks } days (told before 9 weeks), { $to_15_weeks } (to 15), { $to_21_weeks } (to 21), { $to_27_weeks } (to 27) or { $from_28_weeks } (later). The one that was told holds.
 rule-stage-taken-up = After a birth or a loss the plan rests until the client and the coach have both said that it goes on.
 rule-today-tired = On a tired day { $more_reserve } rep more is kept in reserve.
-rule-today-unwell = On an unwell day { $more_reserve } reps more are kept in reserve, and { $sets } set of each is enough.
+rule-today-unwell = On an unwell day { $more_reserve } reps more are kept in reserve, { $sets } set of each is enough, and nothing grows.
 rule-today-after-illness = Back after an illness, { $sessions ->
     [one] one session is easy
    *[other] { $sessions } sessions are easy

@@ -138,10 +138,10 @@ rule-today-tired = En un día de cansancio la reserva sube en { $more_reserve ->
 rule-today-unwell = En un día de malestar la reserva sube en { $more_reserve ->
     [one] { $more_reserve } repetición
    *[other] { $more_reserve } repeticiones
-}, y basta con { $sets ->
+}, basta con { $sets ->
     [one] { $sets } serie
    *[other] { $sets } series
-} de cada ejercicio.
+} de cada ejercicio, y nada crece.
 rule-today-after-illness = De vuelta tras una enfermedad, { $sessions ->
     [one] una sesión es suave
    *[other] { $sessions } sesiones son suaves

@@ -59,7 +59,6 @@ LEAST = {
         "a light week keeps the level", "a light week keeps the load", "a light week keeps the help", "a light week keeps the reps",
         "a light week keeps the count", "a learner who did it before",
     )},
-    "proposals where a light week finds nothing light enough at the level": 5,
     **{f"turns {name}": 200 for name in (
         "to step up", "with a lighter load", "with a load that she made lighter", "with an answer just given", "with another option",
         "eased with a weight", "to nothing", "with fewer reps", "with more reps",

@@ -122,15 +122,17 @@ class Grounds:
         return self.ladder["pattern"] in k.GOES_ON
 
     def nothing_grows(self):
-        """In a light week and in the easy sessions after an illness level, load and count stay where they are."""
-        return (self.today.light or self.today.after_illness) and not self.goes_on()
+        """In a light week, in the easy sessions after an illness and on an unwell day level, load and count stay."""
+        easy = self.today.light or self.today.after_illness or self.today.readiness == "unwell"
+        return easy and not self.goes_on()
 
     def nothing_grew(self, run_id):
         """The ladder was shown on a day on which nothing grows."""
         run = next(r for r in self.case.log.runs if r.id == run_id)
         slots = (run.shown or {}).get("slots", [])
-        codes = {why["code"] for p in slots if p["ladder"] == self.ladder["id"] for why in p["reasons"]}
-        return bool(codes & {"light-week", "after-illness"})
+        whys = [why for p in slots if p["ladder"] == self.ladder["id"] for why in p["reasons"]]
+        eased = any(why["code"] in ("light-week", "after-illness") or why["rule"] == "today.unwell" for why in whys)
+        return eased and not self.goes_on()
 
     def no_level_up(self, level, above):
         """Nothing grows, or between the two a level is closed for the day alone."""

@@ -54,6 +54,8 @@ pub struct Ground<'a> {
     pub learning: bool,
     /// True in a light week of her programme.
     pub light_week: bool,
+    /// True where she said at check-in that she is unwell.
+    pub unwell: bool,
     /// True when nothing may be held for the rest of today, lying or seated.
     pub unloaded_today: bool,
     /// Positions that a symptom made her give up for the rest of the pregnancy, with its kind.
@@ -183,6 +185,7 @@ impl<'a> Ground<'a> {
             today: Vec::new(),
             learning: false,
             light_week: false,
+            unwell: false,
             unloaded_today: false,
             given_up: given_up(history, rules, &stage, &known),
         }
@@ -224,11 +227,12 @@ impl<'a> Ground<'a> {
         named.filter(|c| c.when.at(Some(self.stage)))
     }
 
-    /// True where level, load and count stay where they are: in a light week, and in the easy sessions after an illness.
-    /// Breathing, pelvic floor and mobility go on.
+    /// True where level, load and count stay where they are: in a light week, in the easy sessions after an illness and on
+    /// an unwell day. Breathing, pelvic floor and mobility go on.
     #[must_use]
     pub fn nothing_grows(&self, pattern: Pattern) -> bool {
-        (self.light_week || self.today.contains(&TodayThing::AfterIllness)) && !pattern.goes_on_meanwhile()
+        let easy = self.light_week || self.unwell || self.today.contains(&TodayThing::AfterIllness);
+        easy && !pattern.goes_on_meanwhile()
     }
 
     /// True where a level up is none today: nothing grows, or between the two lies a level that is closed for the day

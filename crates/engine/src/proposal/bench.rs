@@ -85,6 +85,8 @@ impl<'a> Bench<'a> {
             today.push(TodayThing::AfterIllness);
         }
         ground = ground.with_today(&today);
+        let feels = this.and_then(|r| r.check_in.as_ref()).map(|c| c.readiness);
+        ground.unwell = feels == Some(Readiness::Unwell);
         ground.learning = ground.intake.never
             && sessions_before(inputs.history, inputs.day) < ground.rules.number("learn.first", "sessions");
         let at = crate::weeks::progress_at(inputs.history, inputs.programme, inputs.run);

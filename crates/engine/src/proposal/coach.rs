@@ -44,9 +44,12 @@ impl<'a> Bench<'a> {
     fn nothing_grew(&self, run: RunId, ladder: &Ladder) -> bool {
         let shown = self.inputs.history.run(run).and_then(|r| r.shown.as_ref());
         let of_it = shown.into_iter().flat_map(|s| &s.slots).filter(|p| p.ladder == ladder.id);
-        of_it
-            .flat_map(|p| p.reasons.all())
-            .any(|r| matches!(r.code, ReasonCode::LightWeek | ReasonCode::AfterIllness))
+        // An unwell day has its reason beside breathing and mobility, too, which go on.
+        let eased = |r: &Reason| match r.code {
+            ReasonCode::LightWeek | ReasonCode::AfterIllness => true,
+            _ => r.rule.as_str() == "today.unwell",
+        };
+        !ladder.pattern.goes_on_meanwhile() && of_it.flat_map(|p| p.reasons.all()).any(eased)
     }
 
     /// True where nothing grows today, and what the coach set is above where she stands or heavier than what she held.

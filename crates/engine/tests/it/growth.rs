@@ -4,7 +4,7 @@ use crate::story::*;
 use newel_engine::programme::{BlockForm, Phase, PlanSession};
 use newel_engine::proposal::Turn;
 use newel_engine::reason::ReasonCode as R;
-use newel_engine::record::{Purpose, TodayThing as T};
+use newel_engine::record::{Purpose, Readiness, TodayThing as T};
 
 /// A squat once a week at level 3 with 10 kg, three rounds.
 fn goblet() -> Story {
@@ -288,4 +288,28 @@ fn a_symptom_in_a_light_week_still_answers() {
     }
     s.ends().settled().days(6);
     assert!(s.next("squat").level < 3);
+}
+
+#[test]
+fn on_an_unwell_day_nothing_grows_and_what_was_earned_waits() {
+    let begin = || {
+        let mut s = Story::new();
+        s.programme(vec![slot("bridge", 8, 12, 3)], 2);
+        s.session_of("bridge", 12, left(5)).session_of("bridge", 12, left(5));
+        s
+    };
+    let mut s = begin();
+    assert!(s.reasons("bridge").contains(&R::LevelUp), "earned: {:?}", s.reasons("bridge"));
+    let standing = s.next("bridge").level - 1;
+    s.feels(Readiness::Unwell).trains();
+    assert_eq!(s.plan("bridge").level, standing, "not on a day like this");
+    // Aimed at two more in reserve, and one more than that was left.
+    s.does_all("bridge", 12, left(6)).ends().settled().days(2).feels(Readiness::Usual);
+    assert!(s.reasons("bridge").contains(&R::LevelUp), "and it is not lost: {:?}", s.reasons("bridge"));
+    // What the coach set higher waits, too.
+    let mut s = begin();
+    s.overridden("bridge", Some(standing + 2), None).feels(Readiness::Unwell).trains();
+    assert_eq!(s.plan("bridge").level, standing);
+    s.does_all("bridge", 12, left(5)).ends().settled().days(2).feels(Readiness::Usual);
+    assert_eq!(s.next("bridge").level, standing + 2);
 }

@@ -464,3 +464,20 @@ fn a_tempo_does_not_change_the_load() {
     s.programme.sessions[0].blocks[0].slots[0].dose.tempo = Some(Tempo { down: 3, pause: 1, up: 1 });
     assert_eq!(kg_next(&s), free);
 }
+
+#[test]
+fn seconds_are_no_reps_to_a_variant_that_is_new_in_a_known_group() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[2.0, 3.0, 4.0, 6.0, 8.0, 10.0])).programme(vec![slot("hinge", 8, 12, 3)], 3);
+    s.starts_at("hinge", 1, Some(one(10.0)));
+    for _ in 0..2 {
+        s.session_of("hinge", 10, left(3));
+    }
+    s.overridden("hinge", Some(2), None);
+    let reps = s.next("hinge");
+    assert_eq!(reps.variant.as_str(), "hinge-two-dumbbells");
+    assert!(s.external(&reps) > 4.0, "by reps it begins near what was held: {reps:?}");
+    s.programme(vec![timed("hinge", 10, 30)], 3);
+    let held = s.next("hinge");
+    assert_eq!(s.external(&held), 4.0, "held for a time it begins at the lightest: {held:?}");
+}

@@ -11,13 +11,15 @@ use crate::things::weight;
 
 /// Conditions that are drawn: those that ask for more in reserve, that rule something out, that wait for the provider, at
 /// every stage or in pregnancy alone, and one that stops all training before a clearance.
-const CONDITIONS: [&str; 14] = [
+const CONDITIONS: [&str; 16] = [
     "anaemia",
     "anaemia",
     "anaemia",
     "anaemia-felt",
     "anaemia-felt",
     "wrist-pain",
+    "wrist-pain",
+    "shoulder-pain",
     "shoulder-pain",
     "girdle-pain",
     "prolapse",
@@ -33,7 +35,7 @@ pub fn screening(scene: &mut Scene<'_>) {
     let never = scene.chance.happens(0.25);
     let trained = !never && scene.chance.happens(0.5);
     let mut conditions: Vec<ConditionId> = Vec::new();
-    if scene.chance.happens(0.35) {
+    if scene.chance.happens(0.45) {
         for _ in 0..scene.chance.between(1, 2) {
             let id = ConditionId::from(*one_of(&mut scene.chance, &CONDITIONS));
             if !conditions.contains(&id) {

@@ -183,7 +183,7 @@ impl Draft<'_> {
             all.filter(own).collect()
         } else if self.chance.happens(0.1) {
             all.filter(barbell).collect()
-        } else if self.chance.happens(0.1) {
+        } else if self.chance.happens(0.15) {
             all.filter(helped).collect()
         } else if self.chance.happens(0.8) {
             all.filter(loaded).collect()

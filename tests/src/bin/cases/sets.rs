@@ -45,9 +45,11 @@ pub enum Habit {
 
 impl Habit {
     /// All of them.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 12] = [
         Self::Anything,
         Self::Steady,
+        Self::Easy,
+        Self::Easy,
         Self::Easy,
         Self::OpenEnded,
         Self::Hard,
