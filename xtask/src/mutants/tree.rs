@@ -1,6 +1,7 @@
 //! A copy of the engine under target/mutants/, to change and to build.
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::hash::{DefaultHasher, Hash, Hasher};
 use std::ops::Range;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -14,6 +15,11 @@ use crate::{build, repository};
 
 /// What is switched on and off by.
 const SWITCH: &str = include_str!("switch.rs.txt");
+
+/// What did not compile, with a hash of the file that it was in.
+const KNOWN: &str = "target/mutants/no-rust.txt";
+/// The tests: the stories and the unit tests.
+pub const TESTS: [&str; 5] = ["test", "--no-run", "--lib", "--test", "it"];
 
 /// The copy.
 pub struct Tree {
@@ -82,7 +88,18 @@ impl Tree {
         for change in changes {
             files.entry(&change.file).or_default().push(change);
         }
-        let (mut alone, mut no_rust) = (BTreeSet::new(), BTreeSet::new());
+        // What did not compile in the same text before needs no second try.
+        let known = std::fs::read_to_string(repository().join(KNOWN)).unwrap_or_default();
+        let known: BTreeSet<&str> = known.lines().collect();
+        let mut keys = BTreeMap::new();
+        for change in changes {
+            let mut hasher = DefaultHasher::new();
+            read(&repository().join(&change.file))?.hash(&mut hasher);
+            keys.insert(change.id, format!("{:x} {}", hasher.finish(), change.name));
+        }
+        let mut alone = BTreeSet::new();
+        let mut no_rust: BTreeSet<u32> =
+            keys.iter().filter(|(_, key)| known.contains(key.as_str())).map(|(id, _)| *id).collect();
         loop {
             let mut woven = BTreeMap::new();
             for (file, changes) in &files {
@@ -95,8 +112,17 @@ impl Tree {
                 no_rust.extend(&done.no_rust);
                 woven.insert(*file, done);
             }
-            let errors = match self.build()? {
-                Built::Programs(programs) => return Ok(Woven { programs, alone, no_rust }),
+            let errors = match self.build(&["build", "--lib"])? {
+                Built::Programs(_) => match self.build(&TESTS)? {
+                    Built::Programs(programs) => {
+                        let lines: Vec<&str> = no_rust.iter().map(|id| keys[id].as_str()).collect();
+                        let path = repository().join(KNOWN);
+                        std::fs::write(&path, lines.join("\n"))
+                            .with_context(|| path.display().to_string())?;
+                        return Ok(Woven { programs, alone, no_rust });
+                    }
+                    Built::Errors(errors) => errors,
+                },
                 Built::Errors(errors) => errors,
             };
             println!("    {} errors of the compiler: what they come from is taken out", errors.len());
@@ -117,12 +143,12 @@ impl Tree {
         }
     }
 
-    /// Builds the tests.
-    pub fn build(&self) -> Result<Built> {
+    /// Builds the tests, or less.
+    pub fn build(&self, what: &[&str]) -> Result<Built> {
         let cargo = std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
         let output = Command::new(cargo)
-            .args(["test", "--package", "newel-engine", "--lib", "--test", "it", "--no-run"])
-            .args(["--offline", "--quiet", "--message-format", "json"])
+            .args(what)
+            .args(["--package", "newel-engine", "--offline", "--quiet", "--message-format", "json"])
             .current_dir(&self.root)
             .env("CARGO_TARGET_DIR", repository().join("target"))
             .env("CARGO_PROFILE_DEV_DEBUG", "0")

@@ -1,6 +1,6 @@
 //! Runs the tests that reach a change with the change switched on.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::sync::Mutex;
@@ -9,8 +9,8 @@ use std::time::{Duration, Instant};
 
 use anyhow::{Context, Result, bail};
 
-use super::Outcome;
 use super::tree::Tree;
+use super::{Change, Outcome};
 use crate::process::time;
 
 /// Switches none on and notes which are reached.
@@ -21,6 +21,8 @@ const AT_A_TIME: usize = 2;
 const QUICK: Duration = Duration::from_millis(60);
 /// How many quick tests are asked first.
 const FIRST: usize = 40;
+/// A test that takes longer is left out of a quick look.
+const SLOW: Duration = Duration::from_secs(4);
 /// Memory that a run may take, in KiB: a loop that has lost its end is stopped before the machine is.
 const MEMORY: u32 = 4_000_000;
 
@@ -33,7 +35,12 @@ struct Test {
 }
 
 /// Tries the changes of one build.
-pub fn all(tree: &Tree, programs: &[PathBuf], ids: &BTreeSet<u32>) -> Result<BTreeMap<u32, Outcome>> {
+pub fn all(
+    tree: &Tree,
+    programs: &[PathBuf],
+    ids: &[&Change],
+    quick: bool,
+) -> Result<BTreeMap<u32, Outcome>> {
     let start = Instant::now();
     for program in programs {
         if ended(tree, program, 0, &[], Duration::from_secs(600))? != Ended::Well {
@@ -42,14 +49,25 @@ pub fn all(tree: &Tree, programs: &[PathBuf], ids: &BTreeSet<u32>) -> Result<BTr
     }
     let plain = start.elapsed();
     println!("    the tests with no change: {}", time(plain));
-    let reached = reached(tree, programs)?;
-    let ids: Vec<u32> = ids.iter().copied().collect();
+    let mut reached = reached(tree, programs)?;
+    if quick {
+        reached.values_mut().for_each(|tests| tests.retain(|t| t.takes < SLOW));
+    }
     let (next, found) = (AtomicUsize::new(0), Mutex::new(BTreeMap::new()));
     let work = || -> Result<()> {
-        while let Some(id) = ids.get(next.fetch_add(1, Ordering::Relaxed)) {
-            let outcome = one(tree, programs, *id, reached.get(id).map_or(&[], Vec::as_slice), plain * 10)?;
+        while let Some(change) = ids.get(next.fetch_add(1, Ordering::Relaxed)) {
+            let outcome = one(
+                tree,
+                programs,
+                change.id,
+                reached.get(&change.id).map_or(&[], Vec::as_slice),
+                plain * 10,
+            )?;
             let mut found = found.lock().map_err(|_| anyhow::anyhow!("another run failed"))?;
-            found.insert(*id, outcome);
+            found.insert(change.id, outcome);
+            if outcome == Outcome::Survived {
+                println!("{}", change.said());
+            }
             if found.len() % 100 == 0 {
                 println!("    ... {} of {} tried, {} so far", found.len(), ids.len(), time(start.elapsed()));
             }
