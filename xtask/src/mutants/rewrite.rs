@@ -182,6 +182,9 @@ impl<'a> Weave<'a> {
                 let fields = std::mem::take(&mut other.fields);
                 other.fields =
                     fields.into_iter().enumerate().filter(|(i, _)| *i != place).map(|(_, f)| f).collect();
+                if !other.fields.is_empty() {
+                    other.fields.push_punct(Default::default());
+                }
                 other
             };
             found.extend(self.take(Genre::StructField, at).iter().map(|c| (c.id, without())));
