@@ -6,7 +6,7 @@ use std::time::{Duration, Instant};
 
 use anyhow::{Result, bail};
 
-use super::tree::{Built, TESTS, Tree};
+use super::tree::{Built, Tree};
 use super::trial::{Ended, ended};
 use super::{Change, Outcome, Place, read};
 use crate::process::time;
@@ -43,7 +43,7 @@ pub fn all(changes: &[&Change]) -> Result<BTreeMap<u32, Outcome>> {
 }
 
 fn one(tree: &Tree) -> Result<Outcome> {
-    let programs = match tree.build(&TESTS)? {
+    let programs = match tree.build()? {
         Built::Programs(programs) => programs,
         Built::Errors(_) => return Ok(Outcome::DoesNotCompile),
     };

@@ -18,8 +18,6 @@ const SWITCH: &str = include_str!("switch.rs.txt");
 
 /// What did not compile, with a hash of the file that it was in.
 const KNOWN: &str = "target/mutants/no-rust.txt";
-/// The tests: the stories and the unit tests.
-pub const TESTS: [&str; 5] = ["test", "--no-run", "--lib", "--test", "it"];
 
 /// The copy.
 pub struct Tree {
@@ -112,17 +110,13 @@ impl Tree {
                 no_rust.extend(&done.no_rust);
                 woven.insert(*file, done);
             }
-            let errors = match self.build(&["build", "--lib"])? {
-                Built::Programs(_) => match self.build(&TESTS)? {
-                    Built::Programs(programs) => {
-                        let lines: Vec<&str> = no_rust.iter().map(|id| keys[id].as_str()).collect();
-                        let path = repository().join(KNOWN);
-                        std::fs::write(&path, lines.join("\n"))
-                            .with_context(|| path.display().to_string())?;
-                        return Ok(Woven { programs, alone, no_rust });
-                    }
-                    Built::Errors(errors) => errors,
-                },
+            let errors = match self.build()? {
+                Built::Programs(programs) => {
+                    let lines: Vec<&str> = no_rust.iter().map(|id| keys[id].as_str()).collect();
+                    let path = repository().join(KNOWN);
+                    std::fs::write(&path, lines.join("\n")).with_context(|| path.display().to_string())?;
+                    return Ok(Woven { programs, alone, no_rust });
+                }
                 Built::Errors(errors) => errors,
             };
             println!("    {} errors of the compiler: what they come from is taken out", errors.len());
@@ -143,11 +137,11 @@ impl Tree {
         }
     }
 
-    /// Builds the tests, or less.
-    pub fn build(&self, what: &[&str]) -> Result<Built> {
+    /// Builds the tests: the stories and the unit tests.
+    pub fn build(&self) -> Result<Built> {
         let cargo = std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
         let output = Command::new(cargo)
-            .args(what)
+            .args(["test", "--no-run", "--lib", "--test", "it"])
             .args(["--package", "newel-engine", "--offline", "--quiet", "--message-format", "json"])
             .current_dir(&self.root)
             .env("CARGO_TARGET_DIR", repository().join("target"))
