@@ -90,15 +90,28 @@ impl<'a> Weave<'a> {
 
     /// Puts the early returns of a function's changes in front of its body.
     fn body(&mut self, signature: &Signature, block: &mut Block) {
-        // Another type behind the same `impl` is an error here, and none where it stands alone.
-        let hidden = matches!(&signature.output, ReturnType::Type(_, of) if says_impl(of));
+        if signature.constness.is_some() {
+            return;
+        }
         let first = block.stmts.first().map(|s| s.span().start());
-        let changes = match first {
-            Some(at) if !hidden && signature.constness.is_none() => self.take(Genre::FnValue, at),
-            _ => Vec::new(),
-        };
-        if signature.constness.is_none() {
-            self.visit_block_mut(block);
+        let changes = first.map(|at| self.take(Genre::FnValue, at)).unwrap_or_default();
+        self.visit_block_mut(block);
+        // Behind one `impl Iterator` there is one type.
+        if matches!(&signature.output, ReturnType::Type(_, of) if says_impl(of)) && !changes.is_empty() {
+            let ids = changes.iter().map(|c| c.id);
+            let mut all = quote! { 0 => crate::mutant::Either::One((move || #block)()), };
+            let within = |depth: usize, inner: TokenStream| {
+                (0..depth).fold(inner, |inner, _| quote! { crate::mutant::Either::Other(#inner) })
+            };
+            for (number, change) in (1_usize..).zip(&changes) {
+                let (literal, value) = (proc_macro2::Literal::usize_unsuffixed(number), change.tokens());
+                let value = within(number, quote! { crate::mutant::Either::One(#value) });
+                all.extend(quote! { #literal => #value, });
+            }
+            let none = within(changes.len() + 1, quote! { ::core::iter::empty() });
+            all.extend(quote! { _ => #none });
+            *block = parse_quote! {{ match () { () => match crate::mutant::which(&[#(#ids),*]) { #all } } }};
+            return;
         }
         for change in changes.into_iter().rev() {
             let (id, value) = (change.id, change.tokens());
