@@ -1,11 +1,12 @@
 //! What her kit makes, what is allowed, and what was said at the very second of a beginning.
 
+use crate::settings::{noted, number};
 use crate::story::*;
 use chrono::Duration;
 use newel_engine::ground::ClearanceFor;
 use newel_engine::kit::{Dumbbell, Kit};
 use newel_engine::reason::{Fact, ReasonCode as R};
-use newel_engine::record::{HoldAnswer, RestrictionKind, SymptomAmount as A, TodayThing};
+use newel_engine::record::{HoldAnswer, Payload, RestrictionKind, SymptomAmount as A, TodayThing};
 use newel_engine::stage::BirthMode;
 
 // -- kit ----------------------------------------------------------------------------------------
@@ -213,7 +214,7 @@ fn the_moves_are_learned_in_sessions_with_sets_on_days_before_this_one() {
 fn a_reserve_that_is_asked_for_names_the_rule_it_comes_from() {
     let rule = |what: RestrictionKind| {
         let mut s = Story::new();
-        s.restricted(what);
+        s.says(Payload::RuleSetting(noted(number("breath.free", "least_reserve", 5.0)))).restricted(what);
         let reasons = s.of_slot("squat").reasons;
         let found = reasons.all().iter().find(|r| r.code == R::RestrictedReserve).map(|r| r.rule.to_string());
         found.expect("more is left in reserve")
