@@ -30,7 +30,7 @@ cargo xtask speed      how soon the next card stands after a tap, and the first 
 cargo xtask bindings   write ui/src/bindings/ from the Rust types
 cargo xtask schemas    write docs/schema/ from the Rust types
 cargo xtask icons      draw every icon size from icons/newel.svg (--check: only compare)
-cargo xtask mutants [--quick] [FILES]
+cargo xtask mutants [--quick] [--again] [FILES]
                        the engine changed one operator or value at a time: which changes none of its tests notices,
                        and whether docs/mutants.md says why (takes about half an hour; needs cargo-mutants)";
 

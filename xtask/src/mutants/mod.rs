@@ -34,6 +34,9 @@ const FILES: [&str; 8] = [
 /// The list of survivors, each with why no test can tell.
 const LIST: &str = "docs/mutants.md";
 
+/// What survived the last time.
+const SURVIVED: &str = "target/mutants/survived.txt";
+
 /// What a change replaces.
 #[derive(Clone, Copy, Debug, Deserialize, PartialEq, Eq, PartialOrd, Ord)]
 enum Genre {
@@ -108,10 +111,18 @@ enum Outcome {
 
 /// Tries every change of the files, counts, and names the survivors that the list does not explain.
 ///
-/// `--quick` leaves out the slowest tests, so that some survive that the whole run catches.
+/// `--quick` leaves out the slowest tests, so that some survive that the whole run catches. `--again` tries only what
+/// survived the last time.
 pub fn mutants(words: &[&str]) -> Result<()> {
-    let (quick, files): (Vec<&str>, Vec<&str>) = words.iter().partition(|word| **word == "--quick");
-    let changes = list(&files)?;
+    let (options, files): (Vec<&str>, Vec<&str>) = words.iter().partition(|word| word.starts_with("--"));
+    if let Some(unknown) = options.iter().find(|o| !["--quick", "--again"].contains(o)) {
+        bail!("there is no {unknown}");
+    }
+    let mut changes = list(&files)?;
+    if options.contains(&"--again") {
+        let before = read(&repository().join(SURVIVED))?;
+        changes.retain(|c| before.lines().any(|line| line == c.said()));
+    }
     println!("\n==> {} changes", changes.len());
     let tree = tree::Tree::copy("woven")?;
     let mut outcomes = BTreeMap::new();
@@ -126,7 +137,7 @@ pub fn mutants(words: &[&str]) -> Result<()> {
     );
     let switched = |c: &&Change| !woven.no_rust.contains(&c.id) && !woven.alone.contains(&c.id);
     let switched: Vec<&Change> = changes.iter().filter(switched).collect();
-    outcomes.extend(trial::all(&tree, &woven.programs, &switched, !quick.is_empty())?);
+    outcomes.extend(trial::all(&tree, &woven.programs, &switched, options.contains(&"--quick"))?);
     let alone: Vec<&Change> = changes.iter().filter(|c| woven.alone.contains(&c.id)).collect();
     outcomes.extend(alone::all(&alone)?);
     report(&changes, &outcomes)
@@ -179,6 +190,7 @@ fn report(changes: &[Change], outcomes: &BTreeMap<u32, Outcome>) -> Result<()> {
     row("all", total);
     let survivors: Vec<String> =
         changes.iter().filter(|c| of(c) == Outcome::Survived).map(Change::said).collect();
+    std::fs::write(repository().join(SURVIVED), survivors.join("\n")).context(SURVIVED)?;
     let explained = |said: &String| list.lines().any(|line| line.starts_with(&format!("{said}: ")));
     let (known, new): (Vec<_>, Vec<_>) = survivors.iter().partition(|said| explained(said));
     println!("\n{} survivors are explained in {LIST}", known.len());

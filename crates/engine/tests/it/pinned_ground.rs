@@ -222,3 +222,17 @@ fn a_reserve_that_is_asked_for_names_the_rule_it_comes_from() {
     assert_eq!(rule(RestrictionKind::BreathHolding), "breath.free");
     assert_eq!(rule(RestrictionKind::ReserveBelow { reps: 5 }), "coach.set");
 }
+
+#[test]
+fn each_number_of_an_effort_rule_that_the_coach_sets_is_in_force() {
+    let mut s = Story::new();
+    s.birth_weeks_ago(3, BirthMode::Vaginal);
+    for (name, value) in [("least_floor", 4.0), ("most_sets", 1.0)] {
+        s.says(Payload::RuleSetting(noted(number("effort.after-2", name, value))));
+    }
+    s.says(Payload::RuleSetting(noted(number("effort.after-6", "trained_target", 5.0))));
+    let put = s.with_bench(|b| b.ground.effort().map(|r| (r.least_floor, r.most_sets)));
+    assert_eq!(put, Some((4.0, Some(1))));
+    s.days(28);
+    assert_eq!(s.with_bench(|b| b.ground.effort().and_then(|r| r.trained_target)), Some(5.0));
+}
