@@ -104,7 +104,11 @@ impl<'a> Weave<'a> {
                 (0..depth).fold(inner, |inner, _| quote! { crate::mutant::Either::Other(#inner) })
             };
             for (number, change) in (1_usize..).zip(&changes) {
-                let (literal, value) = (proc_macro2::Literal::usize_unsuffixed(number), change.tokens());
+                let literal = proc_macro2::Literal::usize_unsuffixed(number);
+                // What is leaked is there to be changed, and what is asked for is there to be read.
+                let value =
+                    change.replacement.replace("Box::leak", "&*Box::leak").parse().unwrap_or_default();
+                let value: TokenStream = value;
                 let value = within(number, quote! { crate::mutant::Either::One(#value) });
                 all.extend(quote! { #literal => #value, });
             }

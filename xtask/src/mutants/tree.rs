@@ -111,12 +111,7 @@ impl Tree {
                 woven.insert(*file, done);
             }
             let errors = match self.build()? {
-                Built::Programs(programs) => {
-                    let lines: Vec<&str> = no_rust.iter().map(|id| keys[id].as_str()).collect();
-                    let path = repository().join(KNOWN);
-                    std::fs::write(&path, lines.join("\n")).with_context(|| path.display().to_string())?;
-                    return Ok(Woven { programs, alone, no_rust });
-                }
+                Built::Programs(programs) => return Ok(Woven { programs, alone, no_rust }),
                 Built::Errors(errors) => errors,
             };
             println!("    {} errors of the compiler: what they come from is taken out", errors.len());
@@ -131,6 +126,11 @@ impl Tree {
                     Fault::Unknown => println!("    {file} at {at:?}: {message}"),
                 }
             }
+            let all: BTreeSet<&str> =
+                no_rust.iter().map(|id| keys[id].as_str()).chain(known.iter().copied()).collect();
+            let path = repository().join(KNOWN);
+            std::fs::write(&path, all.into_iter().collect::<Vec<_>>().join("\n"))
+                .with_context(|| path.display().to_string())?;
             if alone.len() + no_rust.len() == before {
                 bail!("the engine does not compile with its changes, and none of them is the cause");
             }
