@@ -5,6 +5,8 @@ mod generated;
 #[cfg(feature = "icons")]
 mod icons;
 mod install;
+#[cfg(feature = "mutants")]
+mod mutants;
 mod open;
 mod process;
 mod python;
@@ -27,7 +29,10 @@ cargo xtask reader     what a screen reader is told on three cards, in target/re
 cargo xtask speed      how soon the next card stands after a tap, and the first one after a start
 cargo xtask bindings   write ui/src/bindings/ from the Rust types
 cargo xtask schemas    write docs/schema/ from the Rust types
-cargo xtask icons      draw every icon size from icons/newel.svg (--check: only compare)";
+cargo xtask icons      draw every icon size from icons/newel.svg (--check: only compare)
+cargo xtask mutants [--quick] [--again] [FILES]
+                       the engine changed one operator or value at a time: which changes none of its tests notices,
+                       and whether docs/mutants.md says why (takes about half an hour; needs cargo-mutants)";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
@@ -45,6 +50,7 @@ fn main() -> ExitCode {
         ["schemas"] => generated::write(generated::Kind::Schemas),
         ["icons"] => draw_icons(false),
         ["icons", "--check"] => draw_icons(true),
+        ["mutants", files @ ..] => try_changes(files),
         [] | ["help" | "--help" | "-h"] => {
             println!("{USAGE}");
             return ExitCode::SUCCESS;
@@ -78,6 +84,19 @@ fn draw_icons(check: bool) -> Result<()> {
 #[cfg(feature = "icons")]
 fn draw_icons(check: bool) -> Result<()> {
     icons::icons(check)
+}
+
+/// Nor is what reads and writes Rust in it.
+#[cfg(not(feature = "mutants"))]
+fn try_changes(files: &[&str]) -> Result<()> {
+    let mut arguments = vec!["run", "--package", "xtask", "--features", "mutants", "--", "mutants"];
+    arguments.extend(files);
+    process::cargo(&arguments).step("changes of the engine")
+}
+
+#[cfg(feature = "mutants")]
+fn try_changes(files: &[&str]) -> Result<()> {
+    mutants::mutants(files)
 }
 
 /// The repository's root: the folder above xtask's own.

@@ -344,10 +344,8 @@ impl Bench<'_> {
         let mut reasons = Vec::new();
         let last = self.state.ladders.get(&ladder.id).and_then(|l| l.exposures.last());
         let look_at: Vec<Place<'_>> = match last {
-            Some(e) if e.variant != now.variant.id => {
-                self.inputs.catalogue.place(&e.variant).into_iter().collect()
-            }
-            Some(_) => Vec::new(),
+            // The one taken is open, so that nothing is found of it.
+            Some(e) => self.inputs.catalogue.place(&e.variant).into_iter().collect(),
             // First time: the variants before the one taken, at the same level.
             None => ladder
                 .levels

@@ -146,7 +146,7 @@ impl State {
         ground: impl Fn() -> Ground<'g>,
     ) {
         let known = |at: DateTime<FixedOffset>| until.is_none_or(|u| at <= u);
-        let given = || history.clearances.iter().filter(|c| known(c.at) && c.what.on <= day);
+        let given = || history.clearances.iter().filter(|c| known(c.at));
         // A letter of before the sign, or written down before it, says nothing of it; nor does one of something else.
         let speaks_of = |clearance: &Said<Cleared>, at: DateTime<FixedOffset>, record| {
             at <= clearance.at

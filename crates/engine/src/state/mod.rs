@@ -91,7 +91,7 @@ impl State {
         for (_, effects) in self.effects.iter().filter(|(run, e)| e.day == day && Some(**run) != but) {
             earlier.unloaded |= effects.unloaded.is_some();
             earlier.pelvic_floor = earlier.pelvic_floor.saturating_add(effects.pelvic_floor);
-            for (ladder, effect) in effects.ladders.iter().filter(|(_, e)| e.drops > 0) {
+            for (ladder, effect) in &effects.ladders {
                 let entry =
                     earlier.ladders.entry(ladder.clone()).or_insert(LadderToday { drops: 0, ended: None });
                 entry.drops = entry.drops.saturating_add(effect.drops);

@@ -307,9 +307,11 @@ fn on_an_unwell_day_nothing_grows_and_what_was_earned_waits() {
     s.does_all("bridge", 12, left(6)).ends().settled().days(2).feels(Readiness::Usual);
     assert!(s.reasons("bridge").contains(&R::LevelUp), "and it is not lost: {:?}", s.reasons("bridge"));
     // What the coach set higher waits, too.
-    let mut s = begin();
-    s.overridden("bridge", Some(standing + 2), None).feels(Readiness::Unwell).trains();
+    let mut s = Story::new();
+    s.programme(vec![slot("bridge", 8, 12, 3)], 2).session_of("bridge", 9, left(3));
+    let standing = s.next("bridge").level;
+    s.overridden("bridge", Some(standing + 1), None).feels(Readiness::Unwell).trains();
     assert_eq!(s.plan("bridge").level, standing);
-    s.does_all("bridge", 12, left(5)).ends().settled().days(2).feels(Readiness::Usual);
-    assert_eq!(s.next("bridge").level, standing + 2);
+    s.does_all("bridge", 9, left(5)).ends().settled().days(2).feels(Readiness::Usual);
+    assert_eq!(s.next("bridge").level, standing + 1);
 }

@@ -28,6 +28,7 @@ mod pinned_loads;
 mod pinned_sets;
 mod pinned_strength;
 mod pinned_symptoms;
+mod pinned_weeks;
 mod progress;
 mod properties;
 mod proposal;

@@ -1,10 +1,12 @@
 //! What her kit makes, what is allowed, and what was said at the very second of a beginning.
 
+use crate::settings::{noted, number};
 use crate::story::*;
 use chrono::Duration;
+use newel_engine::ground::ClearanceFor;
 use newel_engine::kit::{Dumbbell, Kit};
 use newel_engine::reason::{Fact, ReasonCode as R};
-use newel_engine::record::{HoldAnswer, SymptomAmount as A};
+use newel_engine::record::{HoldAnswer, Payload, RestrictionKind, SymptomAmount as A, TodayThing};
 use newel_engine::stage::BirthMode;
 
 // -- kit ----------------------------------------------------------------------------------------
@@ -152,4 +154,86 @@ fn a_position_is_given_up_by_what_is_said_in_the_second_in_which_a_pregnancy_is(
     in_the_same_second(&mut s);
     s.marks_at_home(symptom("dizzy-on-back", None));
     assert_eq!(s.next("bridge").variant.as_str(), "bridge-two-legs-incline");
+}
+
+// -- what there is today ------------------------------------------------------------------------
+
+#[test]
+fn another_kit_at_hand_ends_a_day_without_kit_and_nothing_else_that_was_said() {
+    let mut s = Story::new();
+    s.today_has(&[TodayThing::NoKit, TodayThing::ChildNear]).checks_in();
+    s.with_own_bench(|b| {
+        assert_eq!(b.ground.today, [TodayThing::NoKit, TodayThing::ChildNear]);
+        assert_eq!(b.with_kit(dumbbells(&[4.0])).ground.today, [TodayThing::ChildNear]);
+    });
+}
+
+#[test]
+fn the_second_session_after_an_illness_is_easy_while_it_is_trained_and_the_one_before_never_was() {
+    let mut s = Story::new();
+    s.trains();
+    let before = s.run;
+    s.does_all("squat", 10, left(3)).ends().settled().days(2);
+    s.today_has(&[TodayThing::AfterIllness]).session_of("squat", 10, left(3));
+    s.run = before;
+    assert!(!s.reasons("squat").contains(&R::AfterIllness), "what came later is not known to an earlier one");
+    s.run = None;
+    s.trains();
+    assert!(s.reasons("squat").contains(&R::AfterIllness), "the second");
+    s.does_all("squat", 10, left(3)).ends().settled().days(2).trains();
+    assert!(!s.reasons("squat").contains(&R::AfterIllness), "the third");
+}
+
+#[test]
+fn a_clearance_that_is_waited_for_is_named_for_what_it_is() {
+    let of = [
+        (ClearanceFor::Birth, "birth"),
+        (ClearanceFor::BirthUnsaid, "birth-unsaid"),
+        (ClearanceFor::Condition("anaemia".into()), "condition"),
+    ];
+    for (of, slug) in of {
+        assert_eq!(of.slug(), slug);
+    }
+}
+
+#[test]
+fn the_moves_are_learned_in_sessions_with_sets_on_days_before_this_one() {
+    let mut s = Story::new();
+    s.never_trained();
+    for _ in 0..2 {
+        s.trains().ends().days(2);
+    }
+    assert!(s.reasons("squat").contains(&R::LearnFirst), "nothing was done in either");
+    s.session_of("squat", 10, left(5));
+    s.trains().does_all("squat", 10, left(5)).ends();
+    assert!(s.reasons("squat").contains(&R::LearnFirst), "the second is of today");
+    s.days(2);
+    assert!(!s.reasons("squat").contains(&R::LearnFirst));
+}
+
+#[test]
+fn a_reserve_that_is_asked_for_names_the_rule_it_comes_from() {
+    let rule = |what: RestrictionKind| {
+        let mut s = Story::new();
+        s.says(Payload::RuleSetting(noted(number("breath.free", "least_reserve", 5.0)))).restricted(what);
+        let reasons = s.of_slot("squat").reasons;
+        let found = reasons.all().iter().find(|r| r.code == R::RestrictedReserve).map(|r| r.rule.to_string());
+        found.expect("more is left in reserve")
+    };
+    assert_eq!(rule(RestrictionKind::BreathHolding), "breath.free");
+    assert_eq!(rule(RestrictionKind::ReserveBelow { reps: 5 }), "coach.set");
+}
+
+#[test]
+fn each_number_of_an_effort_rule_that_the_coach_sets_is_in_force() {
+    let mut s = Story::new();
+    s.birth_weeks_ago(3, BirthMode::Vaginal);
+    for (name, value) in [("least_floor", 4.0), ("most_sets", 1.0)] {
+        s.says(Payload::RuleSetting(noted(number("effort.after-2", name, value))));
+    }
+    s.says(Payload::RuleSetting(noted(number("effort.after-6", "trained_target", 5.0))));
+    let put = s.with_bench(|b| b.ground.effort().map(|r| (r.least_floor, r.most_sets)));
+    assert_eq!(put, Some((4.0, Some(1))));
+    s.days(28);
+    assert_eq!(s.with_bench(|b| b.ground.effort().and_then(|r| r.trained_target)), Some(5.0));
 }

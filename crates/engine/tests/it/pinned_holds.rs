@@ -4,8 +4,9 @@ use crate::pinned_symptoms::{SLOTS, client, level, newcomer};
 use crate::story::*;
 use chrono::Duration;
 use newel_engine::reason::ReasonCode as R;
-use newel_engine::record::{HoldAnswer, Payload, SymptomAmount as A};
+use newel_engine::record::{HoldAnswer, Payload, SymptomAmount as A, TodayThing};
 use newel_engine::stage::{BirthMode, Stage};
+use newel_engine::state::Course;
 
 fn holds(s: &Story) -> usize {
     s.with_bench(|b| b.state.open_holds().count())
@@ -148,4 +149,73 @@ fn what_the_coach_sets_on_the_day_of_a_birth_is_of_after_it() {
     s.birth_weeks_ago(0, BirthMode::Vaginal).programme(vec![slot("bridge", 8, 12, 3)], 2);
     s.overridden("bridge", Some(1), None).days(8 * 7);
     assert_eq!(level(&s, "bridge"), 1);
+}
+
+#[test]
+fn a_clearance_opens_no_ladder_that_rests_alone() {
+    let mut s = client();
+    s.trains().marks("squat", symptom("girdle-pain", Some(A::Pain(7)))).ends().days(1).cleared();
+    assert_eq!(holds(&s), 1, "only the coach's answer does");
+}
+
+#[test]
+fn a_hold_on_everything_that_was_left_to_rest_is_opened_by_no_letter() {
+    let mut s = client();
+    s.marks_at_home(symptom("fatigue", None)).hold_answered(HoldAnswer::KeepResting).days(1).cleared();
+    assert_eq!(holds(&s), 1);
+}
+
+#[test]
+fn a_letter_dated_tomorrow_opens_nothing_today() {
+    let mut s = client();
+    s.marks_at_home(symptom("bleeding", None)).days(1);
+    let tomorrow = s.today() + Duration::days(1);
+    s.says(Payload::cleared("midwife", tomorrow, "may train"));
+    assert!(s.is_closed());
+    s.days(1);
+    assert!(!s.is_closed());
+}
+
+// -- the way down -------------------------------------------------------------------------------
+
+/// How many clean sessions the way back up of the squat has.
+fn clean(s: &Story) -> Option<u8> {
+    s.with_bench(|b| match b.state.ladders[&"squat".into()].course {
+        Course::Down { clean, .. } => Some(clean),
+        Course::Usual | Course::Lighter { .. } => None,
+    })
+}
+
+#[test]
+fn a_day_with_a_child_in_the_room_counts_on_the_way_back_where_it_was_trained_at_her_level() {
+    let mut s = Story::new();
+    s.starts_at("squat", 1, None).session_of("squat", 10, left(3));
+    s.trains().does("squat", 8, left(3)).marks("squat", symptom("heaviness", Some(A::Clearly)));
+    s.ends().settled().days(2);
+    assert_eq!(clean(&s), Some(0));
+    s.today_has(&[TodayThing::ChildNear]).session_of("squat", 8, left(3));
+    assert_eq!(clean(&s), Some(1));
+}
+
+#[test]
+fn a_session_of_another_ladder_does_not_come_between_two_with_the_same_symptom() {
+    let mut s = Story::new();
+    s.programme(vec![slot("squat", 8, 12, 3), slot("bridge", 8, 12, 3)], 2).starts_at("squat", 2, None);
+    s.starts_at("bridge", 1, None);
+    let heavy = || symptom("heaviness", Some(A::Clearly));
+    s.trains().does("squat", 8, left(3)).marks("squat", heavy()).ends().settled().days(2);
+    s.trains().does_all("bridge", 10, left(3)).ends().settled().days(2);
+    assert_eq!(holds(&s), 0);
+    s.trains().does("squat", 8, left(3)).marks("squat", heavy()).ends();
+    assert_eq!(holds(&s), 1, "twice running on the squat");
+}
+
+#[test]
+fn what_comes_again_between_slots_of_a_session_is_judged_as_again() {
+    let mut s = client();
+    s.trains().marks_between_slots(symptom("doming", None));
+    assert!(!s.with_bench(|b| b.state.effects.values().any(|e| e.ladders.values().any(|l| l.drops > 0))));
+    s.marks_between_slots(symptom("doming", None));
+    let dropped = s.with_bench(|b| b.state.effects.values().any(|e| e.ladders.values().any(|l| l.drops > 0)));
+    assert!(dropped, "a cue that did not help");
 }

@@ -5,6 +5,7 @@ use newel_engine::history::History;
 use newel_engine::kit::Kit;
 use newel_engine::ledger::Ledger;
 use newel_engine::record::{NextDay, Payload, Record, SetDone, SymptomAmount as A};
+use newel_engine::stage::BirthMode;
 use newel_engine::state::{Frame, State};
 
 fn ledger_of(s: &Story, records: &[Record]) -> Ledger {
@@ -114,6 +115,25 @@ fn a_record_written_long_ago_that_arrives_late_is_put_in_its_place() {
     ledger.add(kit[0].clone());
     order.extend(kit);
     same(&s, &ledger, &order);
+}
+
+#[test]
+fn a_birth_written_long_ago_that_arrives_late_starts_anew_from_its_own_day() {
+    let mut s = sessions(3);
+    let then = s.now;
+    for _ in 0..4 {
+        s.session_of("squat", 10, left(3));
+    }
+    let (order, now) = (s.records.clone(), s.now);
+    s.now = then;
+    s.on_device(9).birth_weeks_ago(0, BirthMode::Vaginal);
+    s.now = now;
+    let birth = s.records.last().unwrap().clone();
+    let mut ledger = ledger_of(&s, &order);
+    assert_eq!(ledger.open_runs(), 2, "two of the four after it are settled");
+    ledger.add(birth);
+    same(&s, &ledger, &s.records);
+    assert_eq!(ledger.state(s.today()).ladders[&"squat".into()].exposures.len(), 4, "those since the birth");
 }
 
 #[test]

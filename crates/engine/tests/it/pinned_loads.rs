@@ -5,10 +5,12 @@ use crate::pinned_levels::start;
 use crate::settings::{noted, number};
 use crate::story::*;
 use newel_engine::kit::{Band, Load};
-use newel_engine::programme::LevelSpan;
+use newel_engine::programme::{LevelSpan, Slot};
 use newel_engine::proposal::{Outcome, Target};
 use newel_engine::reason::ReasonCode as R;
-use newel_engine::record::{HoldAnswer, Payload, Purpose, Readiness, Reserve, SymptomAmount as A};
+use newel_engine::record::{
+    HoldAnswer, Payload, Purpose, Readiness, Reserve, RestrictionKind, SymptomAmount as A,
+};
 use newel_engine::stage::BirthMode;
 use newel_engine::state::LastSet;
 use newel_engine::units::Newtons;
@@ -360,4 +362,64 @@ fn a_set_taken_lighter_after_a_symptom_may_go_back_to_what_was_shown_and_no_furt
     assert_eq!(s.plan("hinge").load, one(8.0));
     s.does("hinge", 12, plenty());
     assert_eq!(s.plan("hinge").load, one(8.0));
+}
+
+#[test]
+fn a_step_to_the_next_band_is_earned_like_one_to_the_next_weight() {
+    let mut s = Story::new();
+    let pull = Slot { levels: Some(LevelSpan { low: 2, high: 2 }), ..slot("vertical-pull", 3, 6, 3) };
+    s.owns(full_kit()).programme(vec![pull], 2).starts_at("vertical-pull", 2, None);
+    s.session_of("vertical-pull", 6, left(4));
+    let before = s.external(&s.next("vertical-pull"));
+    s.session_of("vertical-pull", 6, left(5));
+    let (next, reasons) = (s.next("vertical-pull"), s.reasons("vertical-pull"));
+    assert!(before < s.external(&next) && reasons.contains(&R::BigStep), "{before}: {next:?} {reasons:?}");
+}
+
+#[test]
+fn reps_beyond_the_range_need_far_more_in_reserve_and_no_light_week() {
+    let mut s = hinge(&[8.0], 8.0);
+    s.session_of("hinge", 12, left(4));
+    assert!(!s.reasons("hinge").contains(&R::KitGap), "four are not six");
+    let mut s = Story::new();
+    let squat = Slot { levels: Some(LevelSpan { low: 1, high: 1 }), ..slot("squat", 8, 12, 3) };
+    s.programme(vec![squat], 2).starts_at("squat", 1, None).programme.per_week = 1;
+    for _ in 0..3 {
+        s.session_of("squat", 12, plenty());
+    }
+    // Three more than a light week aims at.
+    s.session_of("squat", 12, left(7));
+    assert!(s.reasons("squat").contains(&R::KitGap), "{:?}", s.reasons("squat"));
+    s.programme.light_weeks = vec![5];
+    assert!(!s.reasons("squat").contains(&R::KitGap));
+}
+
+#[test]
+fn a_light_week_is_no_time_for_a_step_that_cannot_be_foreseen() {
+    let mut s = hinge(&[4.0, 5.0, 10.0], 4.0);
+    s.programme.per_week = 1;
+    s.session_of("hinge", 10, left(3));
+    for _ in 0..2 {
+        // Enough for the one more that a light week aims at.
+        lifts(&mut s, 5.0, 12, left(6));
+    }
+    assert_eq!(kg_next(&s), 10.0);
+    s.programme.light_weeks = vec![4];
+    assert_eq!(kg_next(&s), 5.0);
+}
+
+#[test]
+fn on_the_way_down_from_the_help_of_bands_no_load_is_looked_for() {
+    let mut s = Story::new();
+    s.owns(full_kit()).programme(vec![slot("vertical-pull", 3, 6, 3)], 2);
+    for variant in ["vertical-pull-feet-assisted", "vertical-pull-towel"] {
+        s.restricted(RestrictionKind::Variant { variant: variant.into() });
+    }
+    s.starts_at("vertical-pull", 2, None).trains().does("vertical-pull", 6, left(3));
+    s.marks("vertical-pull", symptom("heaviness", Some(A::Clearly))).ends().settled().days(2);
+    for _ in 0..2 {
+        let next = s.next("vertical-pull");
+        assert_eq!((next.variant.as_str(), next.purpose), ("vertical-pull-band", Purpose::Work));
+        s.session_of("vertical-pull", 6, plenty());
+    }
 }

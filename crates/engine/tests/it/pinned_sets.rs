@@ -4,7 +4,7 @@ use crate::loads::hinge;
 use crate::pinned_levels::chooses;
 use crate::settings::{noted, number};
 use crate::story::*;
-use newel_engine::reason::{Reason, ReasonCode as R};
+use newel_engine::reason::{Fact, Reason, ReasonCode as R};
 use newel_engine::record::Payload;
 
 // -- what is said -------------------------------------------------------------------------------
@@ -22,6 +22,22 @@ fn body_mass_and_a_load_each_name_their_rule() {
     let mut s = hinge(&[8.0], 8.0);
     s.session_of("hinge", 10, left(3));
     assert_eq!(rule(&s, "hinge", R::LoadSame).as_deref(), Some("load.target"));
+}
+
+#[test]
+fn what_is_said_of_a_bodys_own_weight_tells_seconds_from_reps() {
+    let timed_of = |planned, first: bool| {
+        let mut s = Story::new();
+        s.programme(vec![planned], 2).starts_at("squat", 1, None);
+        if !first {
+            s.session_of("squat", 10, left(3));
+        }
+        reason(&s, "squat", R::BodyOnly).and_then(|r| r.facts.get("timed").cloned())
+    };
+    for first in [true, false] {
+        assert_eq!(timed_of(slot("squat", 8, 12, 3), first), Some(Fact::Number(0.0)));
+        assert_eq!(timed_of(timed("squat", 20, 40), first), Some(Fact::Number(1.0)));
+    }
 }
 
 #[test]

@@ -102,6 +102,17 @@ fn what_the_slope_may_not_give_up_is_handed_to_strength_and_day() {
 }
 
 #[test]
+fn a_slope_without_doubt_is_put_into_its_bounds_and_tells_strength_and_day_nothing() {
+    let k = constants();
+    let mut t = begun();
+    t.mean[1] = 10.0;
+    t.cov.fill(0.0);
+    let b = t.mean[0];
+    t.observe(&k, Kg(20.0), Reach::Exactly { reps: 8.0, reserve: 3.0 }, 0.0);
+    assert_eq!((t.mean[0], t.mean[1], t.mean[2]), (b, 17.0, 0.0));
+}
+
+#[test]
 fn the_band_of_a_rep_max_knows_that_strength_and_slope_move_together() {
     // ln of the one-rep max is b + 9 / c; by the slopes 1 and -9 / c^2.
     let mut t = begun();

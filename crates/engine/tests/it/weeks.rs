@@ -7,7 +7,7 @@ use newel_engine::programme::{
     Amount, Block, BlockForm, BlockWeek, Dose, Phase, PlanSession, Programme, SlotWeek,
 };
 use newel_engine::reason::ReasonCode as R;
-use newel_engine::record::Purpose;
+use newel_engine::record::{Purpose, SymptomAmount as A};
 use newel_engine::weeks::{next_session, planned_session, progress};
 use newel_engine::writing::{Edit, WeekStep, edited};
 use proptest::prelude::*;
@@ -442,4 +442,40 @@ fn a_start_is_lower_by_its_level_and_at_one_level_by_what_is_held() {
     ] {
         assert!(!other.is_lower_than(&at), "{other:?}");
     }
+}
+
+#[test]
+fn the_options_of_a_warm_up_are_as_light_as_it_is() {
+    let mut s = with_warm_up();
+    s.trains().does_all("squat", 12, left(3)).ends().settled().days(2);
+    s.overridden("squat", Some(3), None);
+    let warm = s.next("warm-squat");
+    assert_eq!(warm.level, 3);
+    let held = s.with_bench(|b| b.state.held.values().map(|(variant, _)| variant.clone()).next().unwrap());
+    assert!(warm.options.iter().any(|o| o.variant == held), "what she did last is among them");
+    for option in &warm.options {
+        let place = s.catalogue.place(&option.variant).unwrap();
+        let lightest = s.with_bench(|b| b.ground.loads(&place)[0].clone());
+        assert_eq!((&option.load, option.target.count()), (&lightest, 8), "{}", option.variant);
+    }
+}
+
+#[test]
+fn on_the_way_back_up_a_light_week_goes_by_what_was_held_last() {
+    let mut s = weekly();
+    let fine: Vec<f64> = (16..=48).map(|n| f64::from(n) / 4.0).collect();
+    s.owns(dumbbells(&fine)).programme(vec![slot("hinge", 8, 12, 3)], 2);
+    s.starts = vec![];
+    s.starts_at("hinge", 2, Some(one(10.0)));
+    s.programme.per_week = 1;
+    s.trains().does("hinge", 8, left(3)).marks("hinge", symptom("heaviness", Some(A::Clearly)));
+    s.ends().settled().days(2).trains();
+    for _ in 0..2 {
+        s.does_with("hinge", one(6.0), 12, left(5));
+    }
+    s.ends().settled().days(2);
+    let held = |s: &Story| s.external(&s.next("hinge"));
+    assert!(held(&s) > 6.0 && held(&s) < 10.0, "more is allowed: {}", held(&s));
+    s.programme.light_weeks = vec![3];
+    assert_eq!(held(&s), 6.0);
 }
