@@ -35,10 +35,14 @@ class Choice:
         level, more = self.level_today(levels)
         if self.cap is not None and not self.bottom_only:
             # Nothing light enough here: the nearest below that has something.
-            light = next((l for l in reversed(range(level + 1)) if self.can_do(l)), level)
-            if light < level:
-                self.notes.add("a light week finds nothing light enough at the level")
-            level = light
+            light = next((l for l in reversed(range(level + 1)) if self.can_do(l)), None)
+            if light is None:
+                # Nothing was held, and there is nothing without a load: the least.
+                self.bottom_only = self.cap <= 0
+            else:
+                if light < level:
+                    self.notes.add("a light week finds nothing light enough at the level")
+                level = light
         variant = self.variant_for(level)
         if variant is None:
             return None
@@ -72,7 +76,7 @@ class Choice:
         nothing heavier is held than last time on the ladder."""
         if eases:
             self.cap, self.bottom_only = 0.0, True
-        elif self.light and self.exposures and self.held(self.exposures[-1]) > 0:
+        elif self.light and self.exposures and self.held(self.exposures[-1]) >= 0:
             self.cap = self.held(self.exposures[-1])
 
     def is_light_enough(self, variant):

@@ -86,7 +86,7 @@ impl<'a> Bench<'a> {
         let lightest = set.start.load.as_ref().and_then(|load| {
             let named = set.start.variant.as_ref();
             let of = open.iter().find(|p| named.is_none_or(|v| p.variant.id == *v))?;
-            Some(of.variant.external(load)).filter(|kg| kg.0 > 0.0)
+            Some(of.variant.external(load)).filter(|kg| kg.0 >= 0.0)
         });
         let lighter = lightest.filter(|kg| pick.cap.is_none_or(|cap| kg.0 < cap.0));
         if let Some(level) = lower {

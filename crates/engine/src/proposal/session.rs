@@ -63,7 +63,8 @@ impl Bench<'_> {
         effort(&self.ground, block, &slot.dose, ladder.pattern, self.readiness(), fresh)
     }
 
-    /// Where a level has nothing light enough, the nearest below that has.
+    /// Where a level has nothing light enough, the nearest below that has. Where nothing was held and no level has an option
+    /// without a load, the least there is.
     fn keep_to_cap(
         &self,
         base: &LoadCase<'_>,
@@ -77,6 +78,8 @@ impl Bench<'_> {
         let light = |level: u8| variant_at(open, level, state, None, Some((base, pick.cap))).is_some();
         if let Some(level) = (0..=pick.level).rev().find(|l| light(*l)) {
             pick.level = level;
+        } else {
+            pick.bottom_only = pick.cap.is_some_and(|cap| cap.0 <= 0.0);
         }
     }
 
@@ -102,7 +105,7 @@ impl Bench<'_> {
             Some(place.variant.external(&e.load))
         });
         // Help has no share; the step bound keeps it as it was.
-        if let Some(held) = last.filter(|held| held.0 > 0.0)
+        if let Some(held) = last.filter(|held| held.0 >= 0.0)
             && pick.cap.is_none_or(|cap| held.0 < cap.0)
         {
             pick.cap = Some(held);

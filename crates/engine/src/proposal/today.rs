@@ -166,8 +166,7 @@ impl Bench<'_> {
             (*on == self.inputs.day).then(|| (group.clone(), *sets))
         };
         let earlier: BTreeMap<GroupId, u32> = self.state.rounds.iter().filter_map(today).collect();
-        let base =
-            LoadCase { ground: &ground, cap, bottom_only, ..self.case(slot.dose.amount, &effort, &earlier) };
+        let base = LoadCase { ground: &ground, cap, ..self.case(slot.dose.amount, &effort, &earlier) };
         if !base.can_keep_to_cap(&place) && cap.is_some_and(|cap| cap.0 <= 0.0) {
             // Nothing was held. An option of this level without a load, else the lightest of it.
             let level = u8::try_from(place.level).unwrap_or(u8::MAX);

@@ -1,6 +1,7 @@
 //! What eases a session holds whatever else there is: light weeks, warm-ups, first sessions, days without kit, unwell days.
 //! Each of these was found by the second implementation, which had only the words of the rules.
 
+use crate::pinned_levels::start;
 use crate::story::*;
 use newel_engine::kit::{Band, Kit, Thing};
 use newel_engine::programme::{BlockForm, LevelSpan};
@@ -53,6 +54,32 @@ fn in_a_light_week_reps_grow_no_more_than_the_load_does() {
     s.programme.light_weeks = vec![2];
     let light = s.next("squat");
     assert_eq!((light.target.count(), s.external(&light)), (9, 8.0), "nothing grows this week");
+}
+
+/// The squat without a load at level 2, which was closed since; beside it the coach named 8 kg. What is proposed in a week:
+/// level, variant, kg and reps.
+fn after_nothing_held(lowest: u8, light_weeks: Vec<u8>) -> (u8, String, f64, u16) {
+    let mut s = Story::new();
+    let mut squat = slot("squat", 8, 12, 3);
+    squat.levels = Some(LevelSpan { low: lowest, high: 2 });
+    s.owns(dumbbells(&[4.0, 6.0, 8.0])).programme(vec![squat], 2);
+    s.programme.per_week = 1;
+    s.starts.push(start("squat", None, "squat-goblet-chair", Some(one(8.0))));
+    s.starts.push(start("squat", Some(2), "squat-free", None));
+    s.trains().does_all("squat", 10, left(3)).ends().settled().days(6);
+    s.restricted(RestrictionKind::Variant { variant: "squat-free".into() });
+    s.programme.light_weeks = light_weeks;
+    let next = s.next("squat");
+    (next.level, next.variant.to_string(), s.external(&next), next.target.count())
+}
+
+#[test]
+fn who_held_nothing_begins_with_nothing_heavier_in_a_light_week() {
+    let chair = |kg| (2, "squat-goblet-chair".to_owned(), kg, 8);
+    assert_eq!(after_nothing_held(1, vec![]), chair(8.0), "as the coach named it");
+    let light = after_nothing_held(1, vec![2]);
+    assert_eq!((light.0, light.1.as_str(), light.2), (1, "squat-chair", 0.0), "a level down without a load");
+    assert_eq!(after_nothing_held(2, vec![2]), chair(4.0), "and where there is none the least");
 }
 
 #[test]

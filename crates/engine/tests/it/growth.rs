@@ -1,5 +1,6 @@
 //! What must not grow: light weeks, days without her kit, a kit of heavier things alone, warm-ups, easy days.
 
+use crate::pinned_levels::start;
 use crate::story::*;
 use newel_engine::programme::{BlockForm, Phase, PlanSession};
 use newel_engine::proposal::Turn;
@@ -44,6 +45,63 @@ fn what_the_coach_set_waits_for_the_end_of_a_light_week() {
     assert_eq!((after.level, &after.load), (4, &pair(8.0)), "and it is not lost: {:?}", s.reasons("squat"));
     s.trains().does_all("squat", 10, left(3)).ends().settled().days(6);
     assert!(!s.reasons("squat").contains(&R::CoachSet), "it was for one time");
+}
+
+#[test]
+fn in_a_light_week_what_the_coach_set_lighter_or_the_same_holds_at_once_and_heavier_waits() {
+    let set = |level: Option<u8>, kg: f64| {
+        let mut s = goblet();
+        s.trains().does_all("squat", 10, left(3)).ends().settled().days(5);
+        s.overridden("squat", level, Some(one(kg)));
+        s.days(1);
+        s.programme.light_weeks = vec![2];
+        let next = s.next("squat");
+        (s.external(&next), next.target.count(), s.reasons("squat").contains(&R::StartCoach))
+    };
+    assert_eq!(set(Some(3), 8.0), (8.0, 8, true), "lighter, at the level where she is");
+    assert_eq!(set(None, 10.0), (10.0, 8, true), "what she held, set anew");
+    let (kg, reps, by_coach) = set(None, 12.0);
+    assert!(kg <= 10.0 && reps == 10 && !by_coach, "heavier: {kg} kg for {reps}");
+}
+
+#[test]
+fn in_a_light_week_a_warm_up_stays_with_the_least() {
+    let mut s = goblet();
+    let work = s.programme.sessions[0].blocks[0].clone();
+    let warm = &mut s.programme.sessions[0].blocks[0];
+    (warm.form, warm.id, warm.slots[0].id) = (BlockForm::WarmUp, "warm".into(), "warm-squat".into());
+    warm.slots[0].levels = Some(newel_engine::programme::LevelSpan { low: 3, high: 3 });
+    s.programme.sessions[0].blocks.push(work);
+    for _ in 0..2 {
+        s.trains().does_all("warm-squat", 8, left(8)).does_all("squat", 10, left(3)).ends().settled().days(6);
+    }
+    s.programme.light_weeks = vec![3];
+    let warm = s.next("warm-squat");
+    assert_eq!((s.external(&warm), warm.purpose), (2.0, Purpose::Ease), "{warm:?}");
+}
+
+#[test]
+fn on_the_way_back_from_a_symptom_a_light_week_holds_no_more_than_last_time() {
+    let next_of = |light_weeks: Vec<u8>| {
+        let mut s = goblet();
+        s.starts.clear();
+        s.starts.push(start("squat", None, "squat-goblet-chair", Some(one(8.0))));
+        s.starts.push(start("squat", Some(4), "squat-two-dumbbells", Some(pair(8.0))));
+        s.trains().does("squat", 10, left(3)).marks("squat", symptom("heaviness", None)).ends().settled();
+        s.days(6).trains();
+        assert_eq!(s.plan("squat").level, 3);
+        for _ in 0..3 {
+            s.does_with("squat", one(4.0), 10, left(3));
+        }
+        s.ends().settled().days(6);
+        let goblet = "squat-goblet".into();
+        s.restricted(newel_engine::record::RestrictionKind::Variant { variant: goblet });
+        s.programme.light_weeks = light_weeks;
+        let next = s.next("squat");
+        (next.variant.to_string(), s.external(&next))
+    };
+    assert_eq!(next_of(vec![]), ("squat-goblet-chair".into(), 8.0), "as the coach named it");
+    assert_eq!(next_of(vec![3]), ("squat-goblet-chair".into(), 4.0), "what she held last");
 }
 
 #[test]
@@ -247,7 +305,7 @@ fn a_finisher_of_somebody_who_learns_the_moves_earns_nothing() {
     s.session_of("hinge", 12, plenty());
     let second = s.next("hinge");
     assert_eq!(s.external(&second), 4.0, "{second:?}: {:?}", s.reasons("hinge"));
-    assert_eq!(second.target.count(), 8);
+    assert_eq!((second.target.count(), second.purpose), (8, Purpose::Learn));
 }
 
 // -- doses that fall ----------------------------------------------------------------------------

@@ -4,7 +4,7 @@ use crate::story::*;
 use newel_engine::kit::Load;
 use newel_engine::programme::Tempo;
 use newel_engine::proposal::Target;
-use newel_engine::reason::ReasonCode as R;
+use newel_engine::reason::{Fact, ReasonCode as R};
 use newel_engine::record::{Payload, Purpose, Side};
 use newel_engine::stage::BirthMode;
 use newel_engine::units::Weight;
@@ -283,6 +283,40 @@ fn help_after_weeks_away(more_reserve: f64) -> f64 {
 fn after_weeks_away_help_stays_only_where_it_leaves_one_more_in_reserve() {
     let (plain, one_more) = (help_after_weeks_away(0.0), help_after_weeks_away(1.0));
     assert!(one_more > plain + 0.5, "{one_more} kg of help, and {plain} kg by the plain aim");
+}
+
+#[test]
+fn too_much_for_the_one_more_after_weeks_away_is_not_said_to_be_too_much() {
+    use crate::rules_matter::{changed, entry};
+    let after = |reserve: u8| {
+        // A chance that binds little, and a floor far below, so that the mean decides.
+        let rules = changed(|rules, _| {
+            entry(rules, "rules", "load.target")["numbers"]["alpha"] = 0.3.into();
+            entry(rules, "rules", "load.target")["numbers"]["floor_below_target"] = 4.0.into();
+        });
+        let mut s = Story::by(rules);
+        let mut push = slot("push-up", 8, 12, 3);
+        push.levels = Some(newel_engine::programme::LevelSpan { low: 3, high: 3 });
+        s.programme(vec![push], 2).starts_at("push-up", 3, None);
+        for _ in 0..3 {
+            s.session_of("push-up", 8, left(reserve));
+        }
+        s.days(16);
+        let number = |name: &str| match &s.of_slot("push-up").reasons.all()[0].facts[name] {
+            Fact::Number(n) => *n,
+            other => panic!("{other:?}"),
+        };
+        let reasons = s.reasons("push-up");
+        assert!(reasons.contains(&R::LayOff), "{reasons:?}");
+        (number("target"), number("expected"), reasons.contains(&R::NothingLighter))
+    };
+    let (aim, expected, said) = after(3);
+    assert!(
+        aim == 4.0 && (2.5..3.5).contains(&expected) && !said,
+        "{expected} are foreseen of {aim}: {said}"
+    );
+    let (_, expected, said) = after(1);
+    assert!(expected < 2.5 && said, "{expected} are too few by the plain aim");
 }
 
 #[test]

@@ -172,3 +172,18 @@ fn a_set_that_two_devices_put_into_two_sessions_is_settled_with_neither() {
     ledger.add(s.records.last().unwrap().clone());
     same(&s, &ledger, &s.records);
 }
+
+#[test]
+fn what_names_no_session_and_is_put_into_a_settled_one_is_settled_with_neither() {
+    let mut s = sessions(5);
+    let Payload::SetDone(first) = sets(&s)[0].payload.clone() else { panic!("a set") };
+    // Said after the latest session, it stays; what it is corrected into would close.
+    let late = s.owns(dumbbells(&[4.0, 6.0])).last_record();
+    s.corrects(late, Payload::SetDone(SetDone { reps: 6, ..first }));
+    let mut ledger = ledger_of(&s, &s.records);
+    assert_eq!(ledger.open_runs(), 5, "all stay open");
+    same(&s, &ledger, &s.records);
+    s.owns(dumbbells(&[4.0, 8.0]));
+    ledger.add(s.records.last().unwrap().clone());
+    same(&s, &ledger, &s.records);
+}

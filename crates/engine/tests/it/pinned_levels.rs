@@ -1,5 +1,6 @@
 //! Levels and variants, told where nothing else would notice a slip.
 
+use crate::settings::{noted, number};
 use crate::story::*;
 use newel_engine::kit::Load;
 use newel_engine::programme::{LevelSpan, Start};
@@ -107,6 +108,77 @@ fn a_light_load_that_was_set_for_a_named_option_holds_back_after_a_symptom() {
     s.hold_answered(HoldAnswer::GoOn).days(1);
     assert_eq!(s.external(&s.next("hinge")), 4.0, "two of 2 kg, and not the 10 kg held last");
     assert!(s.reasons("hinge").contains(&R::CoachSet));
+}
+
+#[test]
+fn a_start_without_a_load_that_was_set_holds_back_after_a_symptom() {
+    // Goblet squats to a chair with 6 kg; then the coach set "with nothing", and then it leaked.
+    let next_of = |ladder: &str, first: Load, set: Start| {
+        let mut s = Story::new();
+        s.owns(dumbbells(&[2.0, 4.0, 6.0])).programme(vec![slot(ladder, 8, 12, 3)], 2);
+        s.starts_at(ladder, 2, Some(first));
+        s.programme.sessions[0].blocks[0].slots[0].levels = Some(LevelSpan { low: 2, high: 2 });
+        s.session_of(ladder, 10, left(3));
+        s.says(Payload::Override { start: set, note: "as we said".into() });
+        s.marks_at_home(symptom("leak-effort", None)).hold_answered(HoldAnswer::GoOn).days(1);
+        assert!(s.reasons(ladder).contains(&R::CoachSet));
+        let next = s.next(ladder);
+        (next.variant.to_string(), s.external(&next))
+    };
+    let squat = next_of("squat", one(6.0), start("squat", None, "squat-free", Some(Load::Nothing)));
+    assert_eq!(squat, ("squat-free".into(), 0.0));
+    let hinge = next_of("hinge", pair(6.0), start("hinge", None, "hinge-two-dumbbells", Some(Load::Nothing)));
+    assert_eq!(hinge, ("hinge-two-dumbbells".into(), 4.0), "nothing is without a load: the least");
+}
+
+#[test]
+fn where_the_level_above_is_too_much_reps_go_beyond_the_range() {
+    // On her knees with four left; on her feet a quarter more of her is moved.
+    let mut s = Story::new();
+    s.programme(vec![slot("push-up", 8, 12, 3)], 2).starts_at("push-up", 3, None);
+    s.session_of("push-up", 12, left(4)).session_of("push-up", 12, left(4));
+    let next = s.next("push-up");
+    assert!(next.level == 3 && next.target.count() > 12, "{next:?}");
+    assert!(!s.reasons("push-up").contains(&R::KitGap));
+}
+
+#[test]
+fn who_restarts_lighter_begins_each_option_at_the_bottom_of_the_range() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[2.0, 4.0, 6.0])).programme(vec![slot("squat", 8, 12, 3)], 2);
+    s.starts_at("squat", 2, Some(one(6.0)));
+    s.programme.sessions[0].blocks[0].slots[0].levels = Some(LevelSpan { low: 2, high: 2 });
+    for _ in 0..2 {
+        s.trains();
+        chooses(&mut s, "squat", "squat-free");
+        s.does_all("squat", 11, left(3)).ends().settled().days(2);
+    }
+    session_of_choice(&mut s, "squat", "squat-goblet-chair");
+    s.marks_at_home(symptom("leak-effort", None)).hold_answered(HoldAnswer::RestartLighter).days(1);
+    assert!(s.reasons("squat").contains(&R::RestartLighter));
+    s.trains();
+    let plan = s.plan("squat");
+    let options: Vec<_> = plan.options.iter().map(|o| (o.variant.as_str(), o.target)).collect();
+    assert_eq!(plan.target, Target::Reps(8));
+    assert_eq!(options, [("squat-free", Target::Reps(8))], "done with eleven before");
+}
+
+#[test]
+fn the_floor_that_was_shown_holds_for_the_whole_session() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[2.0, 4.0, 5.0, 6.0, 8.0, 10.0])).programme(vec![slot("squat", 8, 12, 3)], 2);
+    s.starts_at("squat", 2, Some(one(6.0)));
+    s.session_of("squat", 10, left(3)).session_of("squat", 10, left(3));
+    s.overridden("squat", Some(3), Some(one(6.0))).session_of("squat", 10, left(3));
+    let floor = |s: &mut Story| {
+        s.says(Payload::RuleSetting(noted(number("load.target", "floor_below_target", 0.0))));
+    };
+    s.trains();
+    let before = s.plan("squat").options;
+    floor(&mut s);
+    assert_eq!(s.plan("squat").options, before, "set in mid-session");
+    s.ends().settled().days(2).trains();
+    assert_ne!(s.plan("squat").options, before, "it holds from the next one on");
 }
 
 // -- up -----------------------------------------------------------------------------------------

@@ -9,6 +9,7 @@ use newel_engine::proposal::{SetPlan, Target, Turn};
 use newel_engine::reason::{Fact, ReasonCode as R};
 use newel_engine::record::{Payload, Purpose, Reserve, Side};
 use newel_engine::stage::BirthMode;
+use newel_engine::strength::effective_load;
 use proptest::prelude::*;
 
 /// Three sets of a hinge with 10 kg, which she has done ten times with three left for three sessions: ten are planned.
@@ -218,6 +219,12 @@ fn the_second_side_does_what_the_first_one_did() {
     let plan = s.plan("row");
     assert_eq!(plan.target, Target::Reps(9), "she stopped at nine, so nine on the other side");
     assert_eq!(plan.reasons[0].facts["other_side"], Fact::Number(1.0));
+    s.does_side("row", Side::Right, 9, left(3)).does_side("row", Side::Left, 10, left(3));
+    assert_eq!(s.plan("row").target, Target::Reps(10), "and of the next round the same");
+    let mut s = begin();
+    s.trains().does_side("row", Side::Left, 10, left(3)).does_side("row", Side::Right, 10, left(3));
+    s.does_side("row", Side::Left, 8, left(5));
+    assert_eq!(s.plan("row").target, Target::Reps(8), "each round has its own first side");
     let mut s = begin();
     s.trains().does_side("row", Side::Left, 5, left(0));
     assert_eq!(s.plan("row").target, Target::Reps(8), "never under the range");
@@ -230,6 +237,12 @@ fn sets_that_find_a_load_and_those_by_the_clock_are_left_alone() {
     s.trains().does("hinge", 8, plenty());
     let plan = s.plan("hinge");
     assert_eq!((plan.purpose, plan.target), (Purpose::Find, Target::Reps(8)));
+    // A step so small that more reps would come nearer the aim.
+    let mut s = hinge(&[6.0, 6.5], 6.0);
+    s.programme(vec![slot("hinge", 8, 12, 3)], 3);
+    s.trains().does("hinge", 8, plenty());
+    let plan = s.plan("hinge");
+    assert_eq!((plan.load, plan.purpose, plan.target), (one(6.5), Purpose::Find, Target::Reps(8)));
     let mut s = Story::new();
     s.programme(vec![timed("side-plank", 20, 40)], 3);
     s.trains();
@@ -245,6 +258,52 @@ fn a_lighter_load_is_offered_where_fewer_reps_are_not_enough() {
     let plan = s.plan("hinge");
     assert_eq!(plan.target, Target::Reps(8), "the bottom of the range");
     assert!(plan.lighter.is_some());
+    let mut s = settled_with(&[4.0, 6.0, 8.0, 10.0]);
+    assert_eq!(after_one(&mut s, left(3)).lighter, None, "as foreseen, there is no need of one");
+}
+
+/// The chance that the set in hand falls under the floor.
+fn risk(s: &Story, plan: &SetPlan) -> f64 {
+    s.with_bench(|b| {
+        let place = b.inputs.catalogue.place(&plan.variant).unwrap();
+        let group = place.variant.group.as_ref().unwrap();
+        let w = effective_load(place.variant, &plan.load, b.body).unwrap();
+        let floor = b.run().unwrap().prescription(&"hinge".into()).unwrap().floor;
+        let j = f64::from(b.state.sets_of_day(group, s.today()));
+        b.state.trackers[group].chance_below(&b.k, w, f64::from(plan.target.count()), j, floor)
+    })
+}
+
+#[test]
+fn where_the_chance_binds_no_set_above_the_bottom_of_the_range_is_beyond_it() {
+    let after = |stage: &dyn Fn(&mut Story), reserve: u8| {
+        let mut s = hinge(&[10.0], 10.0);
+        stage(&mut s);
+        s.programme(vec![slot("hinge", 8, 12, 3)], 3);
+        for _ in 0..3 {
+            s.session_of("hinge", 12, left(reserve));
+        }
+        s
+    };
+    let bound = |s: &mut Story| {
+        s.says(Payload::RuleSetting(noted(number("load.target", "binds_all", 1.0))));
+        s.says(Payload::RuleSetting(noted(number("load.target", "alpha", 0.02))));
+    };
+    let pregnant = |s: &mut Story| {
+        s.weeks_pregnant(20);
+    };
+    let stages: [(&dyn Fn(&mut Story), f64); 2] = [(&bound, 0.02), (&pregnant, 0.15)];
+    for (stage, alpha) in stages {
+        let mut between = 0;
+        for (before, now) in (2..=8).flat_map(|before| (1..=8).map(move |now| (before, now))) {
+            let mut s = after(stage, before);
+            let plan = after_one(&mut s, left(now));
+            let (risk, reps) = (risk(&s, &plan), plan.target.count());
+            assert!(reps == 8 || risk <= alpha, "{now} left: {reps} with a chance of {risk}");
+            between += u32::from(reps > 8 && reps < 12);
+        }
+        assert!(between > 0, "at a chance of {alpha} the reps never lie between");
+    }
 }
 
 proptest! {
