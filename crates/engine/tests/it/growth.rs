@@ -195,6 +195,21 @@ fn a_kit_of_heavier_things_alone_makes_no_leap_by_foresight_either() {
 }
 
 #[test]
+fn just_as_much_more_as_a_step_that_finds_a_load_is_no_leap() {
+    let reasons = |held: f64, most: f64| {
+        let mut s = Story::new();
+        s.owns(dumbbells(&[held])).programme(vec![timed("carry", 20, 40)], 2);
+        s.starts_at("carry", 1, Some(pair(held)));
+        s.trains().does_all("carry", 25, None).ends().settled().days(2);
+        s.owns(dumbbells(&[most]));
+        s.reasons("carry")
+    };
+    let times = Story::new().rules.number("load.finding", "next_times_lower");
+    assert!(!reasons(4.0, 4.0 * times).contains(&R::NothingLighter));
+    assert!(reasons(4.0, 4.0 * times + 0.5).contains(&R::LevelDownLoad));
+}
+
+#[test]
 fn a_step_of_a_carry_is_bounded() {
     let mut s = Story::new();
     s.owns(dumbbells(&[4.0, 20.0])).programme(vec![timed("carry", 20, 40)], 2);

@@ -166,6 +166,30 @@ fn a_hold_on_everything_that_was_left_to_rest_is_opened_by_no_letter() {
 }
 
 #[test]
+fn what_a_letter_opens_goes_on_a_step_lower_once() {
+    let mut s = client();
+    let before = level(&s, "squat");
+    s.marks_at_home(symptom("fatigue", None)).days(1);
+    let (until, on) = (Some(s.today() + Duration::days(1)), s.today());
+    let (who, said) = ("midwife".to_owned(), "may train".to_owned());
+    s.says(Payload::Clearance { who, on, said, speaks_of: None, until });
+    assert_eq!(level(&s, "squat"), before - 1);
+    s.trains().ends().days(3);
+    assert!(s.is_closed(), "the letter has run out");
+    s.cleared();
+    assert_eq!(level(&s, "squat"), before - 1, "no step more with the next one");
+}
+
+#[test]
+fn a_letter_of_after_the_answer_takes_no_further_step() {
+    let mut s = client();
+    let before = level(&s, "squat");
+    s.marks_at_home(symptom("fatigue", None)).hold_answered(HoldAnswer::GoOn).days(1);
+    s.trains().ends().days(1).cleared();
+    assert_eq!(level(&s, "squat"), before - 1);
+}
+
+#[test]
 fn a_letter_dated_tomorrow_opens_nothing_today() {
     let mut s = client();
     s.marks_at_home(symptom("bleeding", None)).days(1);
