@@ -126,14 +126,15 @@ impl Bench<'_> {
         let Some(place) = self.inputs.catalogue.place(&last.variant) else { return };
         let held = place.variant.external(&last.load);
         // Help has no share; the step bound keeps it as it was.
-        if held.0 < 0.0 || pick.bottom_only {
+        if held.0 < 0.0 {
             return;
         }
+        // A restart that was owed before the symptom is no lighter than what was held with it.
         if pick.cap.is_none_or(|cap| held.0 < cap.0) {
             pick.cap = Some(held);
         }
         // Nothing was held, and this level has no such option: the lightest of it.
-        pick.bottom_only =
+        pick.bottom_only |=
             variant_at(open, pick.level, None, None, Some((base, pick.cap))).is_none() && held.0 <= 0.0;
         if pick.reasons.is_empty() {
             pick.reasons.push(

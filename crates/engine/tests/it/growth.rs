@@ -5,7 +5,7 @@ use crate::story::*;
 use newel_engine::programme::{BlockForm, Phase, PlanSession};
 use newel_engine::proposal::Turn;
 use newel_engine::reason::ReasonCode as R;
-use newel_engine::record::{Purpose, Readiness, TodayThing as T};
+use newel_engine::record::{HoldAnswer, Purpose, Readiness, TodayThing as T};
 
 /// A squat once a week at level 3 with 10 kg, three rounds.
 fn goblet() -> Story {
@@ -387,4 +387,55 @@ fn on_an_unwell_day_nothing_grows_and_what_was_earned_waits() {
     assert_eq!(s.plan("bridge").level, standing);
     s.does_all("bridge", 9, left(5)).ends().settled().days(2).feels(Readiness::Usual);
     assert_eq!(s.next("bridge").level, standing + 1);
+}
+
+// -- after a symptom ----------------------------------------------------------------------------
+
+#[test]
+fn what_was_done_before_a_symptom_earns_no_bigger_step_after_it() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[8.0, 12.0, 13.5, 16.0])).programme(vec![slot("hinge", 8, 12, 3)], 2);
+    s.starts_at("hinge", 1, Some(one(12.0)));
+    let twelve = |s: &mut Story| {
+        s.trains().does_with("hinge", one(12.0), 12, left(4)).does_with("hinge", one(12.0), 12, left(4));
+        s.ends().settled().days(2);
+    };
+    twelve(&mut s);
+    twelve(&mut s);
+    // Marked, and on with the easier option: the variant has no exposure of that day.
+    s.trains().does_with("hinge", one(16.0), 8, left(3)).marks("hinge", symptom("heaviness", None));
+    s.does("hinge", 8, plenty());
+    s.ends().settled().days(2);
+    for _ in 0..2 {
+        s.session_of("hinge", 8, plenty());
+    }
+    assert!(s.reasons("hinge").contains(&R::BackUp), "{:?}", s.reasons("hinge"));
+    assert_eq!(s.external(&s.next("hinge")), 12.0);
+    twelve(&mut s);
+    assert_eq!(s.external(&s.next("hinge")), 12.0, "one since the symptom: {:?}", s.reasons("hinge"));
+    twelve(&mut s);
+    assert_eq!(s.external(&s.next("hinge")), 13.5, "two since: {:?}", s.reasons("hinge"));
+}
+
+#[test]
+fn a_restart_of_before_a_symptom_is_no_heavier_than_what_was_held_with_it() {
+    let mut s = Story::new();
+    s.owns(full_kit()).programme(vec![slot("overhead-press", 8, 12, 3), slot("row", 8, 12, 3)], 2);
+    s.starts_at("overhead-press", 0, Some(one(8.0)));
+    s.session_of("overhead-press", 10, left(3));
+    s.trains().does("overhead-press", 8, left(3)).marks("overhead-press", symptom("heaviness", None)).ends();
+    s.settled().days(2).hold_answered(HoldAnswer::RestartLighter);
+    let restart = s.next("overhead-press");
+    assert!(s.external(&restart) > 0.0 && s.external(&restart) < 8.0, "a restart: {restart:?}");
+    // The session goes unloaded because of another ladder, and the press hurts with nothing held.
+    s.trains().marks("row", symptom("leak-effort", None)).marks("row", symptom("heaviness", None));
+    let reach = s.plan("overhead-press");
+    assert_eq!(s.external_of(&reach.variant, &reach.load), 0.0, "{reach:?}");
+    s.does("overhead-press", 8, plenty()).marks("overhead-press", symptom("girdle-pain", None)).ends();
+    s.settled().days(2);
+    while s.with_bench(|b| b.state.open_holds().next().is_some()) {
+        s.hold_answered(HoldAnswer::GoOn);
+    }
+    let after = s.next("overhead-press");
+    assert_eq!(s.external(&after), 0.0, "no more than was held: {:?} {after:?}", s.reasons("overhead-press"));
 }

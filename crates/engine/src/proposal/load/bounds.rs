@@ -7,6 +7,7 @@ use crate::programme::Amount;
 use crate::reason::{Reason, ReasonCode};
 use crate::state::{Course, Exposure, VariantUse};
 use crate::units::Kg;
+use chrono::NaiveDate;
 
 pub(super) struct Bounds {
     pub(super) all: Vec<Load>,
@@ -15,6 +16,8 @@ pub(super) struct Bounds {
     pub(super) lay_off: Option<(f64, f64)>,
     pub(super) nothing_to_take_off: bool,
     pub(super) fell_short: bool,
+    /// Exposures count for an increase from this day on: after a symptom on the ladder.
+    pub(super) counts_from: Option<NaiveDate>,
     /// The variant has not been done since a symptom on the ladder: nothing of it grows.
     pub(super) after_symptom: bool,
     /// She is on the way down after a symptom, or restarts lighter.
@@ -64,7 +67,7 @@ impl LoadCase<'_> {
         let earned = |b: f64| {
             let at_best: Vec<&Exposure> =
                 exposures.iter().rev().take_while(|e| kg(&e.load) >= b - EPS).copied().collect();
-            self.big_step_earned(&at_best)
+            self.big_step_earned(&at_best, counts_from)
         };
         if let Some(next) = next
             && !fell_short
@@ -107,6 +110,7 @@ impl LoadCase<'_> {
             lay_off: lay_off.map(|share| (away, share)),
             nothing_to_take_off,
             fell_short,
+            counts_from,
             after_symptom: counts_from.is_some_and(|from| last.day < from),
             way_down: self.way_down(place),
             nothing_grows: self.nothing_grows(place),
@@ -136,11 +140,13 @@ impl LoadCase<'_> {
         self.within_bounds(place, uses, uses.last()?, &self.exposures_of(place)).leap
     }
 
-    /// Exposures running (the latest first) at the top with reserve at target, or one alone with more.
-    pub(super) fn big_step_earned(&self, latest: &[&Exposure]) -> bool {
+    /// Exposures running (the latest first) at the top with reserve at target, or one alone with more. What was done before
+    /// a symptom on the ladder earns nothing after it.
+    pub(super) fn big_step_earned(&self, latest: &[&Exposure], counts_from: Option<NaiveDate>) -> bool {
         let at_top = |e: &Exposure, more: f64| {
             let timed = matches!(e.range, Amount::Seconds { .. });
             e.symptom_free
+                && counts_from.is_none_or(|from| e.day >= from)
                 && e.last.is_some_and(|l| {
                     l.count >= self.top(e) && l.reserve_at_least(self.effort.target + more, timed)
                 })
@@ -156,6 +162,6 @@ impl LoadCase<'_> {
     }
 }
 
-pub(in crate::proposal) fn days_between(from: chrono::NaiveDate, to: chrono::NaiveDate) -> f64 {
+pub(in crate::proposal) fn days_between(from: NaiveDate, to: NaiveDate) -> f64 {
     f64::from(i32::try_from((to - from).num_days()).unwrap_or(i32::MAX))
 }

@@ -48,7 +48,7 @@ impl LoadCase<'_> {
                 if let Some(next) = next
                     && at_top
                     && room
-                    && self.big_step_earned(&latest)
+                    && self.big_step_earned(&latest, bounds.counts_from)
                     && kg(&load) >= kg(&last.load) - EPS
                 {
                     load = next.clone();

@@ -95,6 +95,7 @@ impl LoadCase<'_> {
             .rev()
             .take_while(|e| {
                 e.symptom_free
+                    && bounds.counts_from.is_none_or(|from| e.day >= from)
                     && kg(&e.load) >= last_kg - EPS
                     && e.last.is_some_and(|l| {
                         l.count >= self.top(e) && l.reserve_at_least(self.effort.target + more, false)
