@@ -210,6 +210,19 @@ fn just_as_much_more_as_a_step_that_finds_a_load_is_no_leap() {
 }
 
 #[test]
+fn a_step_of_a_carry_may_be_just_as_much_more_as_one_that_finds_a_load() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[4.0, 8.0])).programme(vec![timed("carry", 20, 40)], 2);
+    s.programme.sessions[0].blocks[0].slots[0].levels =
+        Some(newel_engine::programme::LevelSpan { low: 1, high: 1 });
+    s.starts_at("carry", 1, Some(pair(4.0)));
+    for _ in 0..2 {
+        s.session_of("carry", 40, None);
+    }
+    assert_eq!(s.external(&s.next("carry")), 16.0);
+}
+
+#[test]
 fn a_step_of_a_carry_is_bounded() {
     let mut s = Story::new();
     s.owns(dumbbells(&[4.0, 20.0])).programme(vec![timed("carry", 20, 40)], 2);

@@ -1,7 +1,7 @@
 //! Loads, reps and effort, told where nothing else would notice a slip.
 
 use crate::loads::{hinge, kg_next};
-use crate::pinned_levels::start;
+use crate::pinned_levels::{chooses, start};
 use crate::settings::{noted, number};
 use crate::story::*;
 use newel_engine::kit::{Band, Load};
@@ -362,6 +362,33 @@ fn a_set_taken_lighter_after_a_symptom_may_go_back_to_what_was_shown_and_no_furt
     assert_eq!(s.plan("hinge").load, one(8.0));
     s.does("hinge", 12, plenty());
     assert_eq!(s.plan("hinge").load, one(8.0));
+}
+
+#[test]
+fn on_the_way_back_from_a_symptom_a_set_does_not_grow_beyond_its_range() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[8.0])).programme(vec![slot("squat", 8, 12, 3)], 2);
+    s.starts_at("squat", 4, Some(pair(8.0)));
+    s.trains().does("squat", 10, left(3)).marks("squat", symptom("heaviness", None)).ends().settled().days(2);
+    s.session_of("squat", 12, left(8));
+    let next = s.next("squat");
+    assert_eq!((next.level, s.external(&next), next.target), (3, 8.0, Target::Reps(12)));
+    assert!(!s.reasons("squat").contains(&R::KitGap));
+}
+
+#[test]
+fn an_option_begun_after_a_symptom_is_no_time_to_look_for_its_load() {
+    let mut s = Story::new();
+    s.owns(dumbbells(&[2.0, 4.0, 6.0])).programme(vec![slot("calf", 8, 12, 3)], 3);
+    s.programme.sessions[0].blocks[0].slots[0].levels = Some(LevelSpan { low: 2, high: 2 });
+    s.starts_at("calf", 2, Some(pair(4.0))).session_of("calf", 10, left(3));
+    s.marks_at_home(symptom("leak-effort", None)).hold_answered(HoldAnswer::GoOn).days(1);
+    assert!(s.reasons("calf").contains(&R::AfterSymptom));
+    s.trains();
+    chooses(&mut s, "calf", "calf-loaded-seated");
+    s.does("calf", 12, plenty());
+    let plan = s.plan("calf");
+    assert_eq!((plan.variant.as_str(), plan.purpose), ("calf-loaded-seated", Purpose::Work));
 }
 
 #[test]
