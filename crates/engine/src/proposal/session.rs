@@ -96,13 +96,13 @@ impl Bench<'_> {
         }
         let Some(state) = state.filter(|_| self.ground.light_week) else { return };
         pick.more_reps = 0;
-        if let Some(standing) = state.level.filter(|standing| pick.level > *standing) {
-            if open.iter().any(|p| p.level == usize::from(standing)) {
-                pick.level = standing;
-                // Nor does it say that the coach set a level that this week does not give.
-                let higher = [ReasonCode::LevelUp, ReasonCode::BackUp, ReasonCode::CoachSet];
-                pick.reasons.retain(|r| !higher.contains(&r.code));
-            }
+        if let Some(standing) = state.level.filter(|standing| pick.level > *standing)
+            && open.iter().any(|p| p.level == usize::from(standing))
+        {
+            pick.level = standing;
+            // Nor does it say that the coach set a level that this week does not give.
+            let higher = [ReasonCode::LevelUp, ReasonCode::BackUp, ReasonCode::CoachSet];
+            pick.reasons.retain(|r| !higher.contains(&r.code));
         }
         let last = state.exposures.last().and_then(|e| {
             let place = self.inputs.catalogue.place(&e.variant)?;
