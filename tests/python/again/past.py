@@ -189,7 +189,9 @@ class Past:
             for s in run.sets:
                 ladder, _, variant = self.catalogue.places[s["variant"]]
                 if s["purpose"] in wanted and not (s["purpose"] == "ease" and eased(ladder)):
-                    last[s["ladder"]] = used[s["variant"]] = s
+                    last[s["ladder"]] = s
+                    # Of a variant that is not the ladder's last, its last set speaks, whatever it was for.
+                    used[s["variant"]] = max(used.get(s["variant"], s), s, key=run.sets.index)
                     if variant.get("group") and "work" in wanted:
                         self.held[variant["group"]] = kit.external(variant, s["load"])
         for variant_id, s in used.items():

@@ -16,7 +16,7 @@ use serde_json::Value;
 
 use crate::pen::{PHONE, Pen};
 use crate::sets::{self, Habit};
-use crate::things::{band, half_kilograms, kit, some_load, weight};
+use crate::things::{band, half_kilograms, heavy, kit, some_load, weight};
 use crate::{answer, care, own, plan, put_right};
 
 /// Everything about one case while it is drawn.
@@ -98,7 +98,7 @@ pub fn case(seed: u64, number: u64, built_in: &Catalogue, rules: &RulePack) -> R
     };
     scene.starts = starts(&mut scene);
     settle_in(&mut scene);
-    let sessions = scene.chance.between(0, 12);
+    let sessions = scene.chance.between(0, 15);
     let regular = scene.chance.happens(0.6);
     let birth_after = scene.chance.happens(0.15).then(|| scene.chance.between(0, sessions));
     for session in 0..sessions {
@@ -177,7 +177,11 @@ fn between(scene: &mut Scene<'_>) {
         scene.pen.write(Payload::BodyMass { mass });
     }
     if scene.chance.happens(0.08) {
-        let kit = kit(&mut scene.chance);
+        let mut kit = kit(&mut scene.chance);
+        if scene.chance.happens(0.2) {
+            // The light ones are gone: what was held is out of reach.
+            kit.dumbbells = heavy();
+        }
         scene.pen.write(Payload::KitChanged { kit });
     }
     if scene.chance.happens(0.06) {

@@ -10,7 +10,7 @@ use uuid::Uuid;
 
 use crate::draw::one_of;
 
-/// Weeks that may ask for another dose: logs are no longer than twelve sessions.
+/// Weeks that may ask for another dose: logs are no longer than fifteen sessions.
 const WEEKS: u8 = 6;
 
 /// What a programme is drawn with.

@@ -49,17 +49,22 @@ pub fn half_kilograms() -> Vec<Dumbbell> {
     (1..=50).map(|w| Dumbbell { weight: Weight::in_kg(f64::from(w) / 2.0), pair: true }).collect()
 }
 
+/// Dumbbells of which none is light.
+pub fn heavy() -> Vec<Dumbbell> {
+    (8..=32).map(|w| Dumbbell { weight: Weight::in_kg(f64::from(w)), pair: true }).collect()
+}
+
 /// A kit: fine or coarse, of one load alone, or nothing.
 pub fn kit(chance: &mut Chance) -> Kit {
     let dumbbells = match chance.between(0, 9) {
         0 => Vec::new(),
         1 => vec![Dumbbell { weight: weight(chance, 2.0, 16.0), pair: chance.happens(0.7) }],
-        2 => [2.0, 4.0, 8.0, 16.0].map(|w| Dumbbell { weight: Weight::in_kg(w), pair: true }).to_vec(),
+        2 | 8 => [2.0, 4.0, 8.0, 16.0].map(|w| Dumbbell { weight: Weight::in_kg(w), pair: true }).to_vec(),
         3 => (1..=20).map(|w| Dumbbell { weight: Weight::in_kg(f64::from(w)), pair: true }).collect(),
         4 | 5 => half_kilograms(),
         6 => (1..=12).map(|w| Dumbbell { weight: Weight::lb(f64::from(w) * 2.5), pair: true }).collect(),
         // Nothing light: here steps of finding have room, and what was held before is out of reach.
-        7 => (8..=32).map(|w| Dumbbell { weight: Weight::in_kg(f64::from(w)), pair: true }).collect(),
+        7 => heavy(),
         _ => (0..chance.between(2, 7))
             .map(|_| Dumbbell { weight: weight(chance, 1.0, 24.0), pair: chance.happens(0.7) })
             .collect(),
