@@ -262,6 +262,8 @@ fn a_lighter_load_is_offered_where_fewer_reps_are_not_enough() {
     assert_eq!(after_one(&mut s, left(3)).lighter, None, "as foreseen, there is no need of one");
 }
 
+type Stage<'s> = &'s dyn Fn(&mut Story);
+
 /// The chance that the set in hand falls under the floor.
 fn risk(s: &Story, plan: &SetPlan) -> f64 {
     s.with_bench(|b| {
@@ -276,7 +278,7 @@ fn risk(s: &Story, plan: &SetPlan) -> f64 {
 
 #[test]
 fn where_the_chance_binds_no_set_above_the_bottom_of_the_range_is_beyond_it() {
-    let after = |stage: &dyn Fn(&mut Story), reserve: u8| {
+    let after = |stage: Stage<'_>, reserve: u8| {
         let mut s = hinge(&[10.0], 10.0);
         stage(&mut s);
         s.programme(vec![slot("hinge", 8, 12, 3)], 3);
@@ -292,8 +294,8 @@ fn where_the_chance_binds_no_set_above_the_bottom_of_the_range_is_beyond_it() {
     let pregnant = |s: &mut Story| {
         s.weeks_pregnant(20);
     };
-    let stages: [(&dyn Fn(&mut Story), f64); 2] = [(&bound, 0.02), (&pregnant, 0.15)];
-    for (stage, alpha) in stages {
+    let stages: [Stage<'_>; 2] = [&bound, &pregnant];
+    for (stage, alpha) in stages.into_iter().zip([0.02, 0.15]) {
         let mut between = 0;
         for (before, now) in (2..=8).flat_map(|before| (1..=8).map(move |now| (before, now))) {
             let mut s = after(stage, before);
