@@ -185,7 +185,10 @@ fn a_letter_of_after_the_answer_takes_no_further_step() {
     let mut s = client();
     let before = level(&s, "squat");
     s.marks_at_home(symptom("fatigue", None)).hold_answered(HoldAnswer::GoOn).days(1);
-    s.trains().ends().days(1).cleared();
+    // Trained a step lower since, so that a further step would be one.
+    s.trains().does_all("squat", 8, left(3)).ends().settled().days(1);
+    assert_eq!(level(&s, "squat"), before - 1);
+    s.cleared();
     assert_eq!(level(&s, "squat"), before - 1);
 }
 
