@@ -46,6 +46,8 @@ class Turn:
         left = Effort(float(target), shown["floor"], left, given.careful)
         self.choice = Choice(block, slot, self.grounds, left, lambda v: self.past.done_today(v.get("group"), today.day))
         self.notes = set()
+        # What the coach set is in what was shown; another option is hers.
+        self.choice.override = None
         if not self.choice.bottom_only:
             # What was shown holds; the last load of the ladder is this session's own by now.
             self.choice.cap = None
