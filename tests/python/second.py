@@ -37,10 +37,8 @@ LEAST = {
         "ease-in", "fresh-start", "kit-away", "kit-gap", "kit-lacks", "lay-off", "learn-first", "level-down-load", "level-up", "light-week",
         "load-down", "load-same", "load-up", "nothing-lighter", "position-stage", "restricted", "restricted-load", "restricted-reserve",
         "rests", "stage-effort", "stage-sets", "stage-unloaded", "start-answer", "start-coach", "start-group", "start-lightest",
-        "step-bound", "still-finding", "tired-today",
+        "step-bound", "still-finding", "tired-today", "unforeseen",
     )},
-    # Two good sets running at a load whose next the model does not foresee: rare where answers are drawn at random.
-    "reason unforeseen": 5,
     **{f"logs with {name}": 300 for name in (
         "a correction", "a withdrawal", "two devices", "a birth or a loss", "one load in the kit", "a year away", "an open end throughout",
         "two variants in turn", "timed sets", "one side at a time", "a stopped set", "no effort answer", "a finisher", "body mass unknown",
@@ -61,6 +59,7 @@ LEAST = {
         "a light week keeps the level", "a light week keeps the load", "a light week keeps the help", "a light week keeps the reps",
         "a light week keeps the count", "a learner who did it before",
     )},
+    "proposals where a light week finds nothing light enough at the level": 5,
     **{f"turns {name}": 200 for name in (
         "to step up", "with a lighter load", "with a load that she made lighter", "with an answer just given", "with another option",
         "eased with a weight", "to nothing", "with fewer reps", "with more reps",

@@ -160,22 +160,10 @@ impl Bench<'_> {
         let planned = plan.target.count();
         let high = if grows { plan.range.high().max(planned) } else { planned };
         let Some(w) = effective_load(place.variant, &plan.load, self.body) else { return };
-        let binds = case.effort.careful || rules.number("load.target", "binds_all") >= 1.0;
-        let alpha = rules.number("load.target", "alpha");
-        let mut reps = plan.range.low();
-        let mut best = f64::INFINITY;
-        for r in plan.range.low()..=high {
-            let (mean, _) = tracker.reserve(&self.k, w, f64::from(r), j);
-            let risk = tracker.chance_below(&self.k, w, f64::from(r), j, floor);
-            if binds && r > plan.range.low() && risk > alpha {
-                break;
-            }
-            let distance = libm::fabs(mean - case.effort.target);
-            if distance < best {
-                best = distance;
-                reps = r;
-            }
-        }
+        let mut reps = case.nearest_reps(high, case.effort.target, |r| {
+            let (mean, _) = tracker.reserve(&self.k, w, r, j);
+            (mean, tracker.chance_below(&self.k, w, r, j, floor))
+        });
         // The second side does what the first one did.
         if let Some(first) = first_side {
             reps = first.clamp(plan.range.low(), high.max(plan.range.low()));

@@ -49,6 +49,31 @@ impl LoadCase<'_> {
         }
     }
 
+    /// The reps from the bottom of the range up to `high` whose mean reserve comes nearest the aim, the fewer on a tie.
+    /// `outlook` gives mean and chance of falling under the floor; where care is due, alpha binds that.
+    pub(in crate::proposal) fn nearest_reps(
+        &self,
+        high: u16,
+        aim: f64,
+        outlook: impl Fn(f64) -> (f64, f64),
+    ) -> u16 {
+        let alpha = self.number("load.target", "alpha");
+        let binds = self.effort.careful || self.number("load.target", "binds_all") >= 1.0;
+        let low = self.range.low();
+        let (mut reps, mut best) = (low, f64::INFINITY);
+        for r in low..=high {
+            let (mean, risk) = outlook(f64::from(r));
+            if binds && r > low && risk > alpha {
+                break;
+            }
+            let distance = libm::fabs(mean - aim);
+            if distance < best {
+                (reps, best) = (r, distance);
+            }
+        }
+        reps
+    }
+
     pub(super) fn by_strength(
         &self,
         place: &Place<'_>,
@@ -58,7 +83,6 @@ impl LoadCase<'_> {
         exposures: &[&Exposure],
     ) -> Option<Pick> {
         let bounds = self.within_bounds(place, uses, last, exposures);
-        let alpha = self.number("load.target", "alpha");
         // Where weeks away took no load off, one more is aimed at: with less help as with a body's own weight.
         let mut aim = self.effort.target;
         if bounds.nothing_to_take_off {
@@ -108,20 +132,7 @@ impl LoadCase<'_> {
         } else {
             self.range.high().saturating_add(more.max(self.more_reps))
         };
-        let binds = self.effort.careful || self.number("load.target", "binds_all") >= 1.0;
-        let mut reps = self.range.low();
-        let mut best = f64::INFINITY;
-        for r in self.range.low()..=high {
-            let (mean, risk) = self.outlook(place, tracker, w, f64::from(r));
-            if binds && r > self.range.low() && risk > alpha {
-                break;
-            }
-            let distance = libm::fabs(mean - aim);
-            if distance < best {
-                best = distance;
-                reps = r;
-            }
-        }
+        let reps = self.nearest_reps(high, aim, |r| self.outlook(place, tracker, w, r));
         let (expected, _) = self.outlook(place, tracker, w, f64::from(reps));
 
         let mut reasons = Vec::new();
