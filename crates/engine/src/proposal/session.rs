@@ -234,7 +234,7 @@ impl Bench<'_> {
                 .max()
                 .and_then(|l| u8::try_from(l).ok());
             let too_hard = load.too_hard;
-            let leap = case.leap(&place).filter(|_| too_hard);
+            let leap = if too_hard { case.leap(&place) } else { None };
             chosen = Some((place, load));
             // From a kit of far heavier things alone down to what holds no more than she did.
             let lower = match leap {
